@@ -1,0 +1,17 @@
+/* The whole of libgaugebox. */
+#ifndef GAUGEBOX_GAUGEBOX_H
+#define GAUGEBOX_GAUGEBOX_H
+
+#include "gaugebox/arena.h"
+#include "gaugebox/base.h"
+#include "gaugebox/buy.h"
+#include "gaugebox/count.h"
+#include "gaugebox/job.h"
+#include "gaugebox/mix.h"
+#include "gaugebox/plan.h"
+#include "gaugebox/quantity.h"
+#include "gaugebox/read.h"
+#include "gaugebox/sheet.h"
+#include "gaugebox/text.h"
+
+#endif

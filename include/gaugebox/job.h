@@ -1,0 +1,136 @@
+/* A job as read from one file: site, crew, sand, weather, and the pieces with layers. */
+#ifndef GAUGEBOX_JOB_H
+#define GAUGEBOX_JOB_H
+
+#include "gaugebox/mix.h"
+
+/* Quantities that the file did not state are NaN, texts NULL. */
+
+typedef struct gb_site {
+    const char *name;
+    const char *place;     /* where it is, for the one who calls for help */
+    const char *emergency; /* whom to call */
+    const char *rinse;     /* where the rinse water is */
+} gb_site;
+
+typedef enum gb_mixer_kind { GB_PADDLE, GB_DRUM, GB_BARROW } gb_mixer_kind;
+
+typedef struct gb_mixer {
+    gb_mixer_kind kind;
+    gb_volume usable; /* of wet mix, not the drum's own size */
+    gb_mass most;     /* with water; NaN when not stated */
+} gb_mixer;
+
+/* How fast the crew places a bed; one of the three is stated, the others are NaN. */
+typedef struct gb_pace {
+    double treads_s;
+    double m2_s;
+    double m3_s;
+    int line;
+} gb_pace;
+
+typedef struct gb_crew {
+    gb_mixer mixer;
+    gb_pace pace;
+    gb_duration start; /* since midnight */
+    gb_volume bucket;  /* to its marked line */
+    int line;
+} gb_crew;
+
+typedef struct gb_sand_pile {
+    gb_sand_state state;
+    gb_share moisture; /* NaN: the state's own */
+} gb_sand_pile;
+
+typedef struct gb_weather {
+    gb_temp air, low, stone, block;
+    gb_speed wind;
+    gb_share humidity;
+    bool rain;
+    int line;
+} gb_weather;
+
+/* Which faces a slurry goes on. */
+typedef enum gb_faces { GB_BACK, GB_BED_FACE, GB_BOTH_FACES } gb_faces;
+typedef enum gb_back { GB_SMOOTH, GB_SCORED } gb_back;
+
+/* A name that stands for something elsewhere, with the line that used it. */
+typedef struct gb_ref {
+    const char *text;
+    int line;
+} gb_ref;
+
+typedef struct gb_layer {
+    gb_layer_kind kind;
+    gb_ref mix;
+    const double *depths_m; /* one, or several as measured */
+    size_t depth_count;
+    gb_faces faces;         /* slurry */
+    gb_back back;           /* slurry */
+    gb_length joint_length; /* joint: in all, per piece */
+    gb_length joint_width;
+    gb_volume volume;       /* core and plain volume: per piece */
+    int line;
+} gb_layer;
+
+typedef enum gb_piece_kind {
+    GB_TREAD,
+    GB_LANDING,
+    GB_RISER,
+    GB_FOOTING,
+    GB_OTHER_PIECE
+} gb_piece_kind;
+
+typedef struct gb_piece {
+    const char *name;
+    gb_piece_kind kind;
+    size_t count;
+    gb_length length; /* along the nosing */
+    gb_length width;  /* front to back */
+    gb_length overhang_front;
+    gb_length overhang_side; /* at each end */
+    const gb_layer *layers;
+    size_t layer_count;
+    int line;
+} gb_piece;
+
+/* Extra of one mix (applied when needs are gathered) or of one material (applied when
+   materials are bought). */
+typedef struct gb_waste {
+    gb_ref of;
+    gb_share share;
+} gb_waste;
+
+/* The user's own label or measured yield of a mix. */
+typedef struct gb_own_label {
+    gb_ref mix;
+    gb_label label;
+    gb_volume least, usual, most; /* water per bag; NaN when not stated */
+    bool measured;
+} gb_own_label;
+
+typedef struct gb_own_pack {
+    gb_ref material;
+    gb_mass pack;
+} gb_own_pack;
+
+typedef struct gb_job {
+    const char *file;
+    gb_system units;
+    gb_site site;
+    gb_crew crew;
+    gb_sand_pile sand;
+    gb_weather weather;
+    const gb_waste *wastes;
+    size_t waste_count;
+    const gb_own_label *labels;
+    size_t label_count;
+    const gb_own_pack *packs;
+    size_t pack_count;
+    const gb_piece *pieces;
+    size_t piece_count;
+    const gb_mix *const *mixes; /* every mix that a layer names, in order of first use */
+    size_t mix_count;
+} gb_job;
+
+#endif

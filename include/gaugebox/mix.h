@@ -1,0 +1,168 @@
+/* The mix table: materials, mixes made of parts, and what one bag of a mix makes. */
+#ifndef GAUGEBOX_MIX_H
+#define GAUGEBOX_MIX_H
+
+#include "gaugebox/quantity.h"
+
+/* One text in several languages, each with its two-letter code. */
+typedef struct gb_phrase {
+    const char *language;
+    const char *text;
+} gb_phrase;
+typedef struct gb_words {
+    const gb_phrase *phrases;
+    size_t count;
+} gb_words;
+
+/* The text in `language`, else in English, else the first one; "" when there is none. */
+const char *gb_words_in(const gb_words *words, const char *language);
+
+typedef enum gb_material_kind { GB_CEMENT, GB_LIME, GB_SAND, GB_COARSE } gb_material_kind;
+
+typedef struct gb_material {
+    const char *name; /* "portland-cement" */
+    gb_words title;
+    gb_material_kind kind;
+    gb_density bulk;      /* of the loose volume it is gauged by; for sand the DRY mass in
+                             a volume of damp loose sand (ASTM C270: 80 lb in 1 ft3) */
+    gb_density dry_loose; /* sand only: loose and dry */
+    double gravity;       /* specific gravity of the grains */
+    gb_mass pack;         /* the usual bag; NaN for what comes loose */
+    const char *source;
+    int line;
+} gb_material;
+
+/* The spaces in a piece that one mix can fill. */
+typedef enum gb_layer_kind {
+    GB_BED,
+    GB_SLURRY,
+    GB_JOINT,
+    GB_SLAB,
+    GB_CORE,
+    GB_VOLUME_LAYER,
+    GB_LAYER_KINDS
+} gb_layer_kind;
+
+/* One ingredient of a mix, by loose volume against the other parts. */
+typedef struct gb_part {
+    const char *material_name;
+    const gb_material *material; /* set once the table is complete */
+    double volume;
+    int line;
+} gb_part;
+
+/* What the water figures of a mix are counted in. */
+typedef enum gb_water_basis {
+    GB_WATER_DEMAND, /* shares of the computed demand, the sand's own water counted in */
+    GB_WATER_BINDER, /* shares of the binder's mass (water : cement) */
+    GB_WATER_LABEL   /* the volumes on the bag */
+} gb_water_basis;
+
+typedef struct gb_water {
+    gb_water_basis basis;
+    gb_share least, usual, most;                   /* for demand and binder */
+    gb_volume bag_least, bag_usual, bag_most;      /* for label */
+    gb_share first;                                /* of the least water to add */
+} gb_water;
+
+typedef enum gb_consistency { GB_STIFF, GB_PLASTIC, GB_PASTE, GB_FLUID } gb_consistency;
+
+/* What a bag's label, or a measured batch, says. */
+typedef struct gb_label {
+    gb_mass bag;
+    gb_volume yield;
+    int line;
+} gb_label;
+
+/* A time to wait: which activity, from when on. */
+typedef struct gb_hold {
+    gb_words what;
+    gb_duration least;
+    gb_duration most; /* NaN when there is no upper end */
+} gb_hold;
+
+typedef struct gb_mix {
+    const char *name; /* "stiff-1-4" */
+    const char *id;   /* "bed/stiff-1-4" */
+    const char *file;
+    int line;
+    gb_words title;
+    unsigned uses;        /* bit 1 << gb_layer_kind for each layer it may fill */
+    gb_words purpose;     /* what it is for */
+    gb_words not_for;
+    const char *source;   /* a standard or book, or "common practice" */
+    const gb_part *parts; /* none for a bagged blend */
+    size_t part_count;
+    gb_consistency consistency;
+    gb_water water;
+    gb_share air;
+    gb_label label;          /* line 0 when there is none */
+    gb_duration life;        /* working life, or a slurry's life in the pot */
+    gb_duration life_hot;    /* the same in the hot band */
+    gb_duration open;        /* slurry only: open on the stone; NaN otherwise */
+    gb_duration mixing;      /* least time in the mixer */
+    const gb_words *order;   /* charging order */
+    size_t order_count;
+    gb_words check;          /* the consistency check */
+    gb_words at_limit;       /* at never past and still dry */
+    const gb_hold *holds;
+    size_t hold_count;
+} gb_mix;
+
+/* How a yield was found, and what governed it. */
+typedef enum gb_route { GB_COMPUTED, GB_LABELLED, GB_MEASURED } gb_route;
+typedef enum gb_regime {
+    GB_BY_SOLIDS, /* the absolute volume of solids, water and air */
+    GB_BY_SAND,   /* the loose sand: the paste does not fill it */
+    GB_BY_LABEL
+} gb_regime;
+
+enum { GB_MOST_PARTS = 8 };
+
+/* One bag of a mix: the masses of its parts, dry; its water in all, the sand's own
+   counted in; what it makes. For a bagged blend `parts` is empty. */
+typedef struct gb_recipe {
+    gb_mass bag; /* the binder's bag, or the blend's */
+    gb_mass part[GB_MOST_PARTS];
+    gb_mass binder; /* cement and lime */
+    gb_mass sand;   /* dry */
+    gb_mass dry;    /* all that is not water */
+    gb_mass water_least, water_usual, water_most;
+    gb_volume yield;
+    gb_route route;
+    gb_regime regime;
+} gb_recipe;
+
+/* The recipe of one bag. `own` is the user's label or measured yield, or NULL; `measured`
+   tells which of the two it is. `bag` is the pack of the first part for a site mix (the
+   material's own when NaN).
+
+   A site mix, masses in kg, sand dry (C cement, L lime, S sand and stone, W water):
+     V_abs = (sum of mass / (1000 SG) + W/1000) / (1 - air)
+     V     = max(V_abs, S / (1.07 rho_ds))       rho_ds: the sand's dry loose density
+     W     = 0.22 C + 0.12 S + 1.0 L for a plastic mortar, 0.65 of it for a stiff bed,
+             or the binder's mass times a stated share
+   Source: absolute volumes; the demand and 1.07 were fitted to the CPWD Analysis of Rates
+   1:2 to 1:8 (within 8 %), Rule 38 of the US Navy Builder manual and ASTM C270 (5 %).
+
+   GB_NOT_POSITIVE: no parts and no label, or a part or density that is not over zero.
+   GB_IMPOSSIBLE: mass and volume make a fresh mix lighter than 1200 or heavier than
+   2700 kg/m3, which no mortar, grout, paste or concrete is. */
+gb_status gb_make_recipe(const gb_mix *mix, const gb_label *own, bool measured,
+                         gb_mass bag, gb_recipe *recipe) GB_MUST_USE;
+
+/* Sand as it lies in the pile: its moisture, by mass of dry sand. */
+typedef enum gb_sand_state { GB_NEARLY_DRY, GB_DAMP, GB_WET } gb_sand_state;
+gb_share gb_sand_moisture(gb_sand_state state);
+
+/* The three water figures to ADD to `bags` bags with sand of that moisture. */
+typedef struct gb_water_row {
+    gb_share moisture;
+    gb_mass first, usual, most;
+} gb_water_row;
+
+/* GB_TOO_WET when the sand brings the least water of the mix already. */
+gb_status gb_water_to_add(const gb_mix *mix, const gb_recipe *recipe, gb_share moisture,
+                          double bags, gb_water_row *row) GB_MUST_USE;
+
+#endif

@@ -1,0 +1,201 @@
+/* From a job to a plan: takeoff, gather, gauge, batch, cautions. Data flows one way. */
+#ifndef GAUGEBOX_PLAN_H
+#define GAUGEBOX_PLAN_H
+
+#include "gaugebox/job.h"
+
+/* ---- takeoff: the volume of each layer ------------------------------------------- */
+
+typedef struct gb_take {
+    const gb_piece *piece;
+    const gb_layer *layer;
+    double units;       /* how many pieces */
+    gb_area area;       /* bedded area of one piece; NaN for layers without one */
+    gb_length depth;    /* mean; NaN for layers without one */
+    gb_length depth_se; /* standard error of the mean; 0 for a single depth */
+    gb_volume each;     /* volume in one piece */
+    gb_volume net;      /* units * each */
+} gb_take;
+
+/* Area of the part of one piece that is bedded: overhang is not. */
+gb_area gb_bedded_area(const gb_piece *piece);
+
+/* Depth of a layer: mean and standard error of the measured depths,
+   se = s / sqrt(n), s with n - 1. A slurry without a stated depth takes 1/16 in on a
+   smooth back and 1/8 in on a scored one (common practice). */
+void gb_layer_depth(const gb_layer *layer, gb_length *mean, gb_length *se);
+
+/* Takes off one layer. GB_NOT_POSITIVE when a size it needs is not over zero. */
+gb_status gb_take_off(const gb_piece *piece, const gb_layer *layer,
+                      gb_take *take) GB_MUST_USE;
+
+/* ---- gather: the need of each mix ------------------------------------------------ */
+
+typedef struct gb_need {
+    const gb_mix *mix;
+    gb_share waste;
+    gb_volume net;
+    gb_volume gross;  /* net * (1 + waste) */
+    gb_volume spread; /* one standard error of gross, from measured depths */
+    const gb_take *const *takes;
+    size_t take_count;
+} gb_need;
+
+/* ---- batch: loads of the mixer --------------------------------------------------- */
+
+/* What keeps a batch from being larger. */
+typedef enum gb_limit {
+    GB_LIMIT_NEED,   /* nothing: one batch is all that is needed */
+    GB_LIMIT_VOLUME, /* the mixer's usable volume */
+    GB_LIMIT_MASS,   /* the mixer's mass limit */
+    GB_LIMIT_TIME    /* what the crew places within the working life */
+} gb_limit;
+
+/* A stretch of one take that a batch covers, counted in pieces: 0 to take->units. */
+typedef struct gb_stretch {
+    const gb_take *take;
+    double from, to;
+} gb_stretch;
+
+typedef struct gb_batch {
+    double bags;
+    const gb_stretch *stretches;
+    size_t stretch_count;
+} gb_batch;
+
+typedef struct gb_batching {
+    double most_bags;         /* one batch may hold this many */
+    gb_limit limit;           /* because of this */
+    double bags_needed;       /* gross / yield, unrounded */
+    size_t bags_whole;        /* counted up */
+    const gb_batch *batches;
+    size_t batch_count;
+    double bags_gauged;       /* sum of the batches as gauged */
+    bool part_bags;           /* the mixer, or the time, holds less than one bag */
+    double last_needed;       /* what the last batch must hold, in eighths of a bag */
+    gb_duration time_to_place; /* of a usual batch; NaN when the pace does not say */
+} gb_batching;
+
+/* What the first batch should have set, and what one piece fewer means. */
+typedef struct gb_first_check {
+    bool known;       /* false when a first batch covers under two whole pieces */
+    const gb_take *take;
+    size_t pieces;    /* that the first batch should cover */
+    gb_length depth;  /* of the bed if it covered one fewer */
+    gb_volume gross;  /* needed in all, then */
+    double bags;      /* the same in bags */
+} gb_first_check;
+
+/* ---- slurry: pots, never bags ---------------------------------------------------- */
+
+typedef struct gb_pot {
+    const gb_take *take;
+    double pieces;       /* 1 or 2 treads; under 1 for part of a landing */
+    gb_area area;        /* covered */
+    gb_mass binder;
+    gb_mass first, usual, most; /* water */
+    size_t count;        /* pots of this size for the whole take */
+    gb_length depth;
+    bool fits_life;      /* placed within the life in the pot at the stated pace */
+} gb_pot;
+
+/* ---- cautions -------------------------------------------------------------------- */
+
+typedef enum gb_severity { GB_NOTE, GB_CAUTION, GB_STOP } gb_severity;
+
+typedef enum gb_caution_code {
+    GB_C_MIXER_SMALL,       /* below one bag: part bags by mass */
+    GB_C_MIXER_WEAK,        /* its mass limit is below one bag's batch */
+    GB_C_MIXER_TOO_SMALL,   /* below an eighth of a bag: no batch can be made */
+    GB_C_LIFE_SHORT,        /* the crew places less than a bag within the life */
+    GB_C_SCORED_THIN,       /* slurry on a scored back thinner than usual */
+    GB_C_DEPTH_SPREAD,      /* measured depths differ by more than the bed can tell */
+    GB_C_NO_PACE,           /* no pace: the working life was not checked */
+    GB_C_SAND_TOO_WET,      /* the pile brings more water than the mix may hold */
+    GB_C_COLD_40,           /* masonry bands, TMS 602 */
+    GB_C_COLD_32,
+    GB_C_COLD_25,
+    GB_C_COLD_20,
+    GB_C_HOT,
+    GB_C_HOT_SHADE,
+    GB_C_STONE_COLD,        /* slurry */
+    GB_C_UNITS_FROZEN,
+    GB_C_FROST_DUE,
+    GB_C_RAIN,
+    GB_CAUTION_CODES
+} gb_caution_code;
+
+/* How `value` and `limit` of a caution are counted. */
+typedef struct gb_caution {
+    gb_caution_code code;
+    gb_severity severity;
+    gb_kind kind;       /* of value and limit; GB_KINDS when there are none */
+    double value;
+    double limit;
+    const char *source; /* a standard, a book, or "common practice" */
+} gb_caution;
+
+typedef struct gb_cautions {
+    const gb_caution *list;
+    size_t count;
+} gb_cautions;
+
+/* The severity and the source of each code, from one table. */
+gb_severity gb_caution_severity(gb_caution_code code);
+const char *gb_caution_source(gb_caution_code code);
+
+/* Masonry cold and hot bands for an air temperature and a wind (NaN: still).
+   Cold: below 40 F; edges 32, 25 and 20 F belong to the colder band, because the source
+   prints bands that share them. Hot: over 100 F, or over 90 F with wind over 8 mph; shade
+   over 115 F, or over 105 F with that wind; all strict as printed.
+   Source: TMS 602 (ACI 530.1 / ASCE 6) articles 1.8 C and D, as tabulated in Masonry
+   Magazine, September 2004. Returns GB_CAUTION_CODES when neither applies. */
+gb_caution_code gb_cold_band(gb_temp air);
+gb_caution_code gb_hot_band(gb_temp air, gb_speed wind);
+
+/* ---- the plan -------------------------------------------------------------------- */
+
+typedef struct gb_mix_plan {
+    gb_need need;
+    gb_recipe recipe;
+    gb_duration life; /* shortened in the hot band */
+    bool is_slurry;
+    gb_batching batching;     /* not for slurry */
+    gb_first_check first_check;
+    const gb_pot *pots;       /* slurry */
+    size_t pot_count;
+    gb_cautions cautions;
+} gb_mix_plan;
+
+/* What a job needs of one material, or of one bagged blend. */
+typedef struct gb_supply_need {
+    const gb_material *material; /* NULL for a blend */
+    const gb_mix *blend;         /* NULL for a material */
+    gb_mass mass;                /* dry, with the material's own waste */
+    gb_mass pack;                /* the bag; NaN for what comes loose */
+} gb_supply_need;
+
+typedef struct gb_plan {
+    const gb_job *job;
+    const gb_take *takes;
+    size_t take_count;
+    const gb_mix_plan *mixes;
+    size_t mix_count;
+    const gb_supply_need *supplies;
+    size_t supply_count;
+    gb_volume water; /* that the batches take, with the sand's moisture as stated */
+} gb_plan;
+
+/* The moisture that the job states for its sand. */
+gb_share gb_job_moisture(const gb_job *job);
+
+/* The area that the crew covers in a second; NaN when the job states no pace or one by
+   volume. GB_NO_PACE when the pace counts treads and the job has none. */
+gb_status gb_job_area_pace(const gb_job *job, double *m2_s) GB_MUST_USE;
+
+/* Plans a whole job. Everything in the plan lives in the arena; the job must outlive it.
+   On a fault *bad_mix names the mix it concerns (or NULL). */
+gb_status gb_make_plan(const gb_job *job, gb_arena *arena, gb_plan *plan,
+                       const gb_mix **bad_mix) GB_MUST_USE;
+
+#endif

@@ -1,0 +1,69 @@
+/* Reading files: jobs, the mix table, price books. Every fault is reported with its file
+   and line, all of them in one pass; a result is given only when there was none. */
+#ifndef GAUGEBOX_READ_H
+#define GAUGEBOX_READ_H
+
+#include "gaugebox/buy.h"
+
+/* Memory from malloc, for arenas outside the engine. */
+gb_supply gb_malloc_supply(void);
+
+typedef struct gb_diag {
+    const char *file;
+    int line; /* 0: the file as a whole */
+    const char *text;
+} gb_diag;
+
+enum { GB_MOST_DIAGS = 200 };
+
+/* The faults found so far. The first GB_MOST_DIAGS are kept, the rest counted. */
+typedef struct gb_diags {
+    gb_arena *arena;
+    gb_diag list[GB_MOST_DIAGS];
+    size_t count;
+    size_t more;
+    bool io; /* one of them is a file that could not be read */
+    bool no_memory;
+} gb_diags;
+
+void gb_diags_init(gb_diags *diags, gb_arena *arena);
+bool gb_diags_any(const gb_diags *diags);
+
+/* Writes the faults, `file:line: error: text`, sorted by line within each file. */
+void gb_diags_print(gb_diags *diags, gb_text *to);
+
+/* The mix table: folders in order of search, the user's before the shipped one. */
+typedef struct gb_mix_table gb_mix_table;
+
+/* A table over `folder_count` folders; nothing is read before it is asked for.
+   NULL when memory ran out. */
+gb_mix_table *gb_mix_table_open(const char *const *folders, size_t folder_count,
+                                gb_arena *arena, gb_diags *diags);
+
+/* The mix of that id, its family's file read on the first call. NULL with a fault
+   reported at `file`:`line` (the place that named it) when there is none. */
+const gb_mix *gb_mix_find(gb_mix_table *table, gb_ref id, const char *file);
+
+/* All mixes of all families, sorted by id. False with faults reported. */
+bool gb_mix_list(gb_mix_table *table, const gb_mix *const **mixes, size_t *count);
+
+/* The material of that name, or NULL; reads the materials on the first call. */
+const gb_material *gb_material_find(gb_mix_table *table, const char *name);
+
+/* Reads one job with all mixes that it names. False with faults reported. */
+bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena,
+                 gb_diags *diags, gb_job *job) GB_MUST_USE;
+
+/* Reads one price book. False with faults reported. */
+bool gb_read_prices(const char *file, gb_mix_table *table, gb_arena *arena,
+                    gb_diags *diags, gb_price_book *book) GB_MUST_USE;
+
+/* Checks a plan's status and reports it as a fault of the job. True on GB_OK. */
+bool gb_report_plan(gb_status status, const gb_job *job, const gb_mix *bad_mix,
+                    gb_diags *diags);
+
+/* The printed reference of every key that a file of that kind ("job", "mixes",
+   "materials", "prices") may hold; false for an unknown kind. */
+bool gb_print_keys(const char *kind, gb_text *to);
+
+#endif

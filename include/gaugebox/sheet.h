@@ -1,0 +1,107 @@
+/* The sheet model: blocks of rows of figures, built once from a result. Writers turn it
+   into words; the model itself holds codes, values, and texts that users or the mix table
+   wrote. */
+#ifndef GAUGEBOX_SHEET_H
+#define GAUGEBOX_SHEET_H
+
+#include "gaugebox/buy.h"
+#include "gaugebox/count.h"
+
+/* How a figure is shown; its value is in SI units. */
+typedef enum gb_show {
+    GB_SHOW_TEXT,    /* a text of the user's or the mix table's */
+    GB_SHOW_ROWS,    /* rows, joined by commas */
+    GB_SHOW_COUNT,   /* a whole number */
+    GB_SHOW_NUMBER,  /* two decimals */
+    GB_SHOW_EIGHTHS, /* as 2-3/8 */
+    GB_SHOW_QUARTERS,
+    GB_SHOW_LENGTH,
+    GB_SHOW_AREA,    /* US: 2 decimals of ft2 */
+    GB_SHOW_AREA_HALF, /* US: halves of ft2, as a helper reads them */
+    GB_SHOW_VOLUME,  /* US: 2 decimals of ft3, 3 below 1 */
+    GB_SHOW_VOLUME_FINE, /* US: 3 decimals of ft3 */
+    GB_SHOW_BULK,    /* loose material to order: yd3 or m3 */
+    GB_SHOW_GAUGED,  /* a measure of the helper's: 1/2 ft3, 10 L */
+    GB_SHOW_WATER,   /* US: half quarts with litres beside */
+    GB_SHOW_POT_WATER, /* US: eighths of a quart, fluid ounces, litres */
+    GB_SHOW_MASS,
+    GB_SHOW_DENSITY,
+    GB_SHOW_TEMP,
+    GB_SHOW_SPEED,
+    GB_SHOW_SHARE,
+    GB_SHOW_DURATION,
+    GB_SHOW_CLOCK,
+    GB_SHOW_MONEY
+} gb_show;
+
+typedef struct gb_row gb_row;
+
+typedef struct gb_figure {
+    const char *name;
+    gb_show show;
+    gb_rounding rounding;
+    double value;
+    const char *text;
+    const gb_row *rows;
+    size_t row_count;
+    gb_money money;
+    int decimals;
+} gb_figure;
+
+/* What a row says; the words of each code are a writer's. */
+typedef enum gb_row_code {
+#define GB_ROW(code, label, words) GB_ROW_##code,
+#include "gaugebox/rows.def"
+#undef GB_ROW
+    GB_ROW_CODES
+} gb_row_code;
+
+struct gb_row {
+    gb_row_code code;
+    const gb_figure *figures;
+    size_t count;
+};
+
+/* A block can be cut out and used by itself. */
+typedef struct gb_block {
+    const gb_row *rows;
+    size_t count;
+} gb_block;
+
+typedef struct gb_sheet {
+    gb_system system;
+    const gb_block *blocks;
+    size_t count;
+} gb_sheet;
+
+/* Each builds a sheet in the arena; GB_NO_MEMORY. `language` picks the mix table's texts. */
+gb_status gb_batch_sheet(const gb_plan *plan, gb_system system, const char *language,
+                         gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
+gb_status gb_takeoff_sheet(const gb_plan *plan, gb_system system, const char *language,
+                           gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
+
+/* `jobs` names the jobs that the list is for. */
+gb_status gb_price_sheet(const gb_buy_list *list, const gb_price_book *book,
+                         const char *jobs, gb_system system, const char *language,
+                         gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
+
+gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_system system,
+                            const char *language, gb_arena *arena,
+                            gb_sheet *sheet) GB_MUST_USE;
+
+/* What was asked of one mix: `bags` of it, gauged with that bucket. */
+typedef struct gb_mix_question {
+    const gb_mix *mix;
+    gb_recipe recipe;
+    double bags;
+    gb_volume wanted; /* NaN when bags were asked for */
+    gb_share waste;   /* that `wanted` already holds */
+    gb_volume bucket;
+} gb_mix_question;
+gb_status gb_mix_sheet(const gb_mix_question *question, gb_system system,
+                       const char *language, gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
+
+/* Writes a sheet as text of at most 80 columns. */
+void gb_write_text(const gb_sheet *sheet, gb_text *to);
+
+#endif

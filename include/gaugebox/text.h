@@ -1,0 +1,34 @@
+/* A text that grows in an arena, and numbers printed without the machine's locale. */
+#ifndef GAUGEBOX_TEXT_H
+#define GAUGEBOX_TEXT_H
+
+#include "gaugebox/arena.h"
+
+/* `failed` stays true once memory ran out; the text is then cut and must not be used. */
+typedef struct gb_text {
+    gb_arena *arena;
+    char *data; /* always ends in NUL once anything was added; NULL before */
+    size_t length;
+    size_t room;
+    bool failed;
+} gb_text;
+
+void gb_text_init(gb_text *text, gb_arena *arena);
+void gb_text_add(gb_text *text, const char *more);
+void gb_text_add_bytes(gb_text *text, const char *more, size_t count);
+void gb_text_add_char(gb_text *text, char c);
+/* The text so far; "" while it is empty. */
+const char *gb_text_get(const gb_text *text);
+
+/* A whole number in decimal. */
+void gb_text_add_int(gb_text *text, int64_t value);
+
+/* value rounded half away from zero to `decimals` (0 to 6) places. A value that no
+   int64 holds after scaling, a NaN or an infinity prints as "?". */
+void gb_text_add_fixed(gb_text *text, double value, int decimals);
+
+/* value in whole and parts, as 4-1/2; `parts` is 2, 4, 8 or 16, value already rounded
+   to a multiple of 1/parts (see gb_round). Fractions come in lowest terms. */
+void gb_text_add_fraction(gb_text *text, double value, int parts);
+
+#endif

@@ -1,0 +1,60 @@
+/* What the commands share: descriptors, common options, one run, whole output. */
+#ifndef CLI_COMMAND_H
+#define CLI_COMMAND_H
+
+#include "gaugebox/gaugebox.h"
+
+#include <argp.h>
+
+/* Exit statuses; see the README. */
+enum { GB_EXIT_DONE = 0, GB_EXIT_FAULT = 1, GB_EXIT_USAGE = 2, GB_EXIT_IO = 3 };
+
+/* The options that every command knows. */
+typedef struct gb_common {
+    const char *units;  /* "us", "metric" or NULL: as the job says */
+    const char *mixes;  /* a folder before the shipped one, or NULL */
+    const char *output; /* a file, or NULL: standard output */
+} gb_common;
+
+extern const struct argp gb_common_argp;
+
+/* One run of one command. */
+typedef struct gb_run {
+    gb_arena arena;
+    gb_diags diags;
+    gb_text out;
+    gb_mix_table *table;
+    const char *folders[2];
+} gb_run;
+
+typedef struct gb_command {
+    const char *name;
+    const char *summary;
+    int (*run)(int argc, char **argv);
+} gb_command;
+
+extern const gb_command gb_sheet_command;
+extern const gb_command gb_takeoff_command;
+extern const gb_command gb_price_command;
+extern const gb_command gb_mix_command;
+extern const gb_command gb_check_command;
+extern const gb_command gb_keys_command;
+
+/* Opens a run with the mix table ready; false with the fault told on stderr. */
+bool gb_run_start(gb_run *run, const gb_common *common);
+
+/* Ends a run: prints faults on stderr, or writes the output whole. Frees all. Returns
+   the exit status. */
+int gb_run_end(gb_run *run, const gb_common *common, gb_status status);
+
+/* Reads and plans one job; false with the faults in the run. */
+bool gb_run_plan(gb_run *run, const char *file, gb_job *job, gb_plan *plan);
+
+/* The units to print in: those of the option, else the job's. */
+gb_system gb_run_system(const gb_common *common, gb_system of_job);
+
+/* Parses a quantity of an option, or ends the program with a usage fault. */
+double gb_option_quantity(struct argp_state *state, const char *option, gb_kind kind,
+                          const char *text);
+
+#endif

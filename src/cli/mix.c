@@ -1,0 +1,149 @@
+#include "cli/command.h"
+
+#include <math.h>
+
+enum { KEY_MAKE = 3001, KEY_BAGS, KEY_AREA, KEY_DEPTH, KEY_WASTE, KEY_BUCKET };
+
+typedef struct input {
+    gb_common common;
+    const char *id;
+    double make_m3, bags, area_m2, depth_m, waste, bucket_m3;
+} input;
+
+static const struct argp_option OPTIONS[] = {
+    {"make", KEY_MAKE, "VOLUME", 0, "for so much wet mix, as 3ft3 or 85L", 0},
+    {"bags", KEY_BAGS, "COUNT", 0, "for so many bags, as 2 or 1/2", 0},
+    {"area", KEY_AREA, "AREA", 0, "for a bed of this area (with --depth), as 40ft2", 0},
+    {"depth", KEY_DEPTH, "LENGTH", 0, "depth of that bed, as 1-1/4in", 0},
+    {"waste", KEY_WASTE, "SHARE", 0, "extra on --make or --area, as 10%", 0},
+    {"bucket", KEY_BUCKET, "VOLUME", 0, "level bucket to its line; 1/2 ft3 without it", 0},
+    {0}};
+
+static double parse_bags(struct argp_state *state, const char *arg) {
+    double bags = 0;
+    if (gb_parse_number(arg, &bags) != GB_NO_FAULT || !(bags > 0) || bags > 100000)
+        argp_error(state, "--bags '%.60s' is no count; write it as 2 or 1/2", arg);
+    return bags;
+}
+
+/* Exactly one of the three questions, or none; depth belongs to area. */
+static void check_question(struct argp_state *state, const input *in) {
+    int asked = !isnan(in->make_m3) + !isnan(in->bags) + !isnan(in->area_m2);
+    if (asked > 1)
+        argp_error(state, "--make, --bags and --area each ask for an amount; give one");
+    if (isnan(in->area_m2) != isnan(in->depth_m))
+        argp_error(state, "--area and --depth go together, as --area 40ft2 --depth 1-1/4in");
+    if (in->waste > 0 && isnan(in->make_m3) && isnan(in->area_m2))
+        argp_error(state, "--waste goes with --make or --area");
+    if (asked > 0 && in->id == NULL)
+        argp_error(state, "of which mix? name it, as bed/stiff-1-4");
+}
+
+static error_t parse_option(int key, char *arg, struct argp_state *state, input *in) {
+    switch (key) {
+    case KEY_MAKE:
+        in->make_m3 = gb_option_quantity(state, "--make", GB_VOLUME, arg);
+        return 0;
+    case KEY_BAGS:
+        in->bags = parse_bags(state, arg);
+        return 0;
+    case KEY_AREA:
+        in->area_m2 = gb_option_quantity(state, "--area", GB_AREA, arg);
+        return 0;
+    case KEY_DEPTH:
+        in->depth_m = gb_option_quantity(state, "--depth", GB_LENGTH, arg);
+        return 0;
+    case KEY_WASTE:
+        in->waste = gb_option_quantity(state, "--waste", GB_SHARE, arg);
+        return 0;
+    case KEY_BUCKET:
+        in->bucket_m3 = gb_option_quantity(state, "--bucket", GB_VOLUME, arg);
+        return 0;
+    default:
+        return ARGP_ERR_UNKNOWN;
+    }
+}
+
+static error_t parse(int key, char *arg, struct argp_state *state) {
+    input *in = state->input;
+    switch (key) {
+    case ARGP_KEY_INIT:
+        state->child_inputs[0] = &in->common;
+        return 0;
+    case ARGP_KEY_ARG:
+        if (in->id != NULL)
+            argp_error(state, "one mix at a time; '%s' is a second one", arg);
+        in->id = arg;
+        return 0;
+    case ARGP_KEY_END:
+        check_question(state, in);
+        return 0;
+    default:
+        return parse_option(key, arg, state, in);
+    }
+}
+
+static gb_status list_mixes(gb_run *run, const input *in) {
+    const gb_mix *const *mixes = NULL;
+    size_t count = 0;
+    gb_sheet sheet;
+    if (!gb_mix_list(run->table, &mixes, &count))
+        return GB_OK; /* the faults are in the run */
+    gb_status status = gb_mix_list_sheet(mixes, count, gb_run_system(&in->common, GB_US),
+                                         "en", &run->arena, &sheet);
+    if (status == GB_OK)
+        gb_write_text(&sheet, &run->out);
+    return status;
+}
+
+static gb_status answer(gb_run *run, const input *in, const gb_mix *mix) {
+    gb_mix_question q = {.mix = mix,
+                         .bags = isnan(in->bags) ? 1.0 : in->bags,
+                         .wanted = {NAN},
+                         .waste = {in->waste},
+                         .bucket = {in->bucket_m3}};
+    gb_status status = gb_make_recipe(mix, NULL, false, (gb_mass){NAN}, &q.recipe);
+    if (status != GB_OK)
+        return status;
+    double net = isnan(in->area_m2) ? in->make_m3 : in->area_m2 * in->depth_m;
+    if (!isnan(net)) {
+        q.wanted.m3 = net * (1.0 + in->waste);
+        q.bags = q.wanted.m3 / q.recipe.yield.m3;
+    }
+    gb_sheet sheet;
+    status = gb_mix_sheet(&q, gb_run_system(&in->common, GB_US), "en", &run->arena, &sheet);
+    if (status == GB_OK)
+        gb_write_text(&sheet, &run->out);
+    return status;
+}
+
+static int run_mix(int argc, char **argv) {
+    const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
+    const struct argp argp = {.options = OPTIONS,
+                              .parser = parse,
+                              .args_doc = "[MIX]",
+                              .doc = "Lists the mix table, or tells how to gauge one MIX; "
+                                     "without an amount, one bag of it.",
+                              .children = children};
+    input in = {.make_m3 = NAN,
+                .bags = NAN,
+                .area_m2 = NAN,
+                .depth_m = NAN,
+                .bucket_m3 = gb_from_unit(gb_find_unit(GB_VOLUME, "ft3"), 0.5)};
+    argp_parse(&argp, argc, argv, 0, NULL, &in);
+    gb_run run;
+    if (!gb_run_start(&run, &in.common))
+        return GB_EXIT_IO;
+    gb_status status = GB_OK;
+    if (in.id == NULL) {
+        status = list_mixes(&run, &in);
+    } else {
+        const gb_mix *mix =
+            gb_mix_find(run.table, (gb_ref){in.id, 0}, "gaugebox mix");
+        if (mix != NULL)
+            status = answer(&run, &in, mix);
+    }
+    return gb_run_end(&run, &in.common, status);
+}
+
+const gb_command gb_mix_command = {"mix", "the mix table, or how to gauge one mix", run_mix};

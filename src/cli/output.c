@@ -1,0 +1,108 @@
+#include "cli/output.h"
+
+#include "cli/command.h"
+
+#include <errno.h>
+#include <fcntl.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+static bool failed(const char *file, int why) {
+    (void)fprintf(stderr, "gaugebox: %s: cannot be written: %s\n",
+                  file == NULL ? "standard output" : file, strerror(why));
+    return false;
+}
+
+static bool write_all(int fd, const char *text, size_t length) {
+    while (length > 0) {
+        ssize_t n = write(fd, text, length);
+        if (n < 0 && errno == EINTR)
+            continue;
+        if (n <= 0)
+            return false;
+        text += n;
+        length -= (size_t)n;
+    }
+    return true;
+}
+
+/* The rights that a plain new file would get. */
+static mode_t usual_mode(void) {
+    mode_t mask = umask(0);
+    (void)umask(mask);
+    return 0666 & ~mask;
+}
+
+static bool write_file(const char *file, const char *text, size_t length) {
+    static const char TAIL[] = ".XXXXXX";
+    size_t n = strlen(file);
+    char *temporary = malloc(n + sizeof TAIL);
+    if (temporary == NULL)
+        return failed(file, ENOMEM);
+    memcpy(temporary, file, n);
+    memcpy(temporary + n, TAIL, sizeof TAIL);
+    int fd = mkstemp(temporary);
+    if (fd < 0) {
+        free(temporary);
+        return failed(file, errno);
+    }
+    bool good = write_all(fd, text, length) && fchmod(fd, usual_mode()) == 0 &&
+                fsync(fd) == 0;
+    int why = errno;
+    if (close(fd) != 0 && good) {
+        good = false;
+        why = errno;
+    }
+    if (good && rename(temporary, file) != 0) {
+        good = false;
+        why = errno;
+    }
+    if (!good)
+        (void)unlink(temporary);
+    free(temporary);
+    return good || failed(file, why);
+}
+
+/* A device or a pipe cannot be replaced by rename; it is written as it is. */
+static bool is_special(const char *file) {
+    struct stat info;
+    return stat(file, &info) == 0 && !S_ISREG(info.st_mode) && !S_ISDIR(info.st_mode);
+}
+
+static bool write_special(const char *file, const char *text, size_t length) {
+    int fd = open(file, O_WRONLY | O_CLOEXEC);
+    if (fd < 0)
+        return failed(file, errno);
+    bool good = write_all(fd, text, length);
+    int why = errno;
+    if (close(fd) != 0 && good)
+        return failed(file, errno);
+    return good || failed(file, why);
+}
+
+bool gb_write_out(const char *file, const char *text, size_t length) {
+    if (file != NULL)
+        return is_special(file) ? write_special(file, text, length)
+                                : write_file(file, text, length);
+    if (fwrite(text, 1, length, stdout) != length || fflush(stdout) != 0) {
+        int why = errno;
+        clearerr(stdout); /* told here, so not once more at exit */
+        return failed(NULL, why);
+    }
+    return true;
+}
+
+static void check_stdout(void) {
+    if (fflush(stdout) == 0 && ferror(stdout) == 0)
+        return;
+    (void)failed(NULL, errno);
+    _exit(GB_EXIT_IO);
+}
+
+void gb_check_stdout_at_exit(void) {
+    if (atexit(check_stdout) != 0)
+        _exit(GB_EXIT_IO);
+}

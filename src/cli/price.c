@@ -1,0 +1,119 @@
+#include "cli/command.h"
+
+#include <string.h>
+
+enum { KEY_PRICES = 2001, MOST_JOBS = 1000 };
+
+typedef struct input {
+    gb_common common;
+    const char *prices;
+    const char *jobs[MOST_JOBS];
+    size_t count;
+} input;
+
+static const struct argp_option OPTIONS[] = {
+    {"prices", KEY_PRICES, "FILE", 0,
+     "the price book; without it prices.cfg beside the first job", 0},
+    {0}};
+
+static error_t parse(int key, char *arg, struct argp_state *state) {
+    input *in = state->input;
+    switch (key) {
+    case ARGP_KEY_INIT:
+        state->child_inputs[0] = &in->common;
+        return 0;
+    case KEY_PRICES:
+        in->prices = arg;
+        return 0;
+    case ARGP_KEY_ARG:
+        if (in->count == MOST_JOBS)
+            argp_error(state, "at most %d jobs are priced in one go", MOST_JOBS);
+        in->jobs[in->count++] = arg;
+        return 0;
+    case ARGP_KEY_NO_ARGS:
+        argp_error(state, "which job? name its file");
+        return 0;
+    default:
+        return ARGP_ERR_UNKNOWN;
+    }
+}
+
+static const char *beside(gb_run *run, const char *job) {
+    const char *slash = strrchr(job, '/');
+    gb_text path;
+    gb_text_init(&path, &run->arena);
+    if (slash != NULL)
+        gb_text_add_bytes(&path, job, (size_t)(slash - job) + 1);
+    gb_text_add(&path, "prices.cfg");
+    run->diags.no_memory = run->diags.no_memory || path.failed;
+    return gb_text_get(&path);
+}
+
+static const char *job_names(gb_run *run, const gb_job *jobs, size_t count) {
+    gb_text names;
+    gb_text_init(&names, &run->arena);
+    for (size_t i = 0; i < count; i++) {
+        gb_text_add(&names, i > 0 ? ", " : "");
+        gb_text_add(&names, jobs[i].site.name);
+    }
+    run->diags.no_memory = run->diags.no_memory || names.failed;
+    return gb_text_get(&names);
+}
+
+static gb_status write_list(gb_run *run, const input *in, const gb_job *jobs,
+                            const gb_plan *plans, const gb_price_book *book) {
+    const gb_supply_need *needs = NULL;
+    size_t count = 0;
+    gb_buy_list list;
+    gb_sheet sheet;
+    gb_status status = gb_merge_supplies(plans, in->count, &run->arena, &needs, &count);
+    if (status == GB_OK)
+        status = gb_buy(needs, count, book, gb_job_moisture(&jobs[0]), &run->arena, &list);
+    if (status == GB_OK)
+        status = gb_price_sheet(&list, book, job_names(run, jobs, in->count),
+                                gb_run_system(&in->common, jobs[0].units), "en",
+                                &run->arena, &sheet);
+    if (status == GB_OK)
+        gb_write_text(&sheet, &run->out);
+    return status;
+}
+
+static gb_status price_jobs(gb_run *run, const input *in) {
+    gb_job *jobs = gb_arena_take(&run->arena, in->count, sizeof *jobs);
+    gb_plan *plans = gb_arena_take(&run->arena, in->count, sizeof *plans);
+    if (jobs == NULL || plans == NULL)
+        return GB_NO_MEMORY;
+    bool good = true;
+    for (size_t i = 0; i < in->count; i++)
+        good = gb_run_plan(run, in->jobs[i], &jobs[i], &plans[i]) && good;
+    const char *prices = in->prices != NULL ? in->prices : beside(run, in->jobs[0]);
+    gb_price_book book;
+    good = gb_read_prices(prices, run->table, &run->arena, &run->diags, &book) && good;
+    if (!good)
+        return GB_OK; /* the faults are in the run */
+    gb_status status = write_list(run, in, jobs, plans, &book);
+    if (status == GB_NO_MEMORY)
+        return status;
+    (void)gb_report_plan(status, &jobs[0], NULL, &run->diags);
+    return GB_OK;
+}
+
+static int run_price(int argc, char **argv) {
+    const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
+    const struct argp argp = {.options = OPTIONS,
+                              .parser = parse,
+                              .args_doc = "JOB...",
+                              .doc = "What to buy for one or more jobs: whole packs after "
+                                     "waste, cost, leftover, tax and delivery.",
+                              .children = children};
+    input in = {.count = 0};
+    argp_parse(&argp, argc, argv, 0, NULL, &in);
+    gb_run run;
+    if (!gb_run_start(&run, &in.common))
+        return GB_EXIT_IO;
+    gb_status status = price_jobs(&run, &in);
+    return gb_run_end(&run, &in.common, status);
+}
+
+const gb_command gb_price_command = {"price", "what to buy in which packs, and its cost",
+                                     run_price};

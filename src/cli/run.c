@@ -1,0 +1,126 @@
+#include "cli/command.h"
+#include "cli/output.h"
+
+#include <libgen.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+/* ---- common options -------------------------------------------------------------- */
+
+enum { KEY_UNITS = 1001, KEY_MIXES };
+
+static const struct argp_option OPTIONS[] = {
+    {"units", KEY_UNITS, "us|metric", 0, "units of the output, whatever the file uses", 1},
+    {"mixes", KEY_MIXES, "FOLDER", 0, "a folder of your own mixes, before the shipped one",
+     1},
+    {"output", 'o', "FILE", 0, "write to FILE, which appears whole or not at all", 1},
+    {0}};
+
+static error_t parse_common(int key, char *arg, struct argp_state *state) {
+    gb_common *common = state->input;
+    switch (key) {
+    case KEY_UNITS:
+        if (strcmp(arg, "us") != 0 && strcmp(arg, "metric") != 0)
+            argp_error(state, "--units '%s' is not known; write us or metric", arg);
+        common->units = arg;
+        return 0;
+    case KEY_MIXES:
+        common->mixes = arg;
+        return 0;
+    case 'o':
+        common->output = arg;
+        return 0;
+    default:
+        return ARGP_ERR_UNKNOWN;
+    }
+}
+
+const struct argp gb_common_argp = {.options = OPTIONS, .parser = parse_common};
+
+double gb_option_quantity(struct argp_state *state, const char *option, gb_kind kind,
+                          const char *text) {
+    double value = 0;
+    gb_fault fault = gb_parse(kind, text, &value);
+    if (fault != GB_NO_FAULT || (kind != GB_SHARE && !(value > 0)))
+        argp_error(state, "%s '%.60s' cannot be read; write it with its unit, such as %s",
+                   option, text,
+                   kind == GB_VOLUME   ? "3ft3 or 85L"
+                   : kind == GB_AREA   ? "40ft2 or 4m2"
+                   : kind == GB_LENGTH ? "1-1/4in or 30mm"
+                                       : "10%");
+    return value;
+}
+
+gb_system gb_run_system(const gb_common *common, gb_system of_job) {
+    if (common->units == NULL)
+        return of_job;
+    return strcmp(common->units, "metric") == 0 ? GB_METRIC : GB_US;
+}
+
+/* ---- one run --------------------------------------------------------------------- */
+
+/* The mix table lies beside the program, so that the build tree and an installed copy
+   work alike: PREFIX/bin/gaugebox and PREFIX/share/gaugebox/mixes. */
+static const char *shipped_mixes(gb_arena *arena) {
+    char self[4096];
+    ssize_t n = readlink("/proc/self/exe", self, sizeof self - 1);
+    if (n <= 0)
+        return NULL;
+    self[n] = '\0';
+    gb_text path;
+    gb_text_init(&path, arena);
+    gb_text_add(&path, dirname(self));
+    gb_text_add(&path, "/../share/gaugebox/mixes");
+    return path.failed ? NULL : gb_text_get(&path);
+}
+
+bool gb_run_start(gb_run *run, const gb_common *common) {
+    memset(run, 0, sizeof *run);
+    gb_arena_init(&run->arena, gb_malloc_supply());
+    gb_diags_init(&run->diags, &run->arena);
+    gb_text_init(&run->out, &run->arena);
+    size_t count = 0;
+    if (common->mixes != NULL)
+        run->folders[count++] = common->mixes;
+    const char *shipped = shipped_mixes(&run->arena);
+    if (shipped != NULL)
+        run->folders[count++] = shipped;
+    run->table = gb_mix_table_open(run->folders, count, &run->arena, &run->diags);
+    if (run->table != NULL && shipped != NULL)
+        return true;
+    (void)fputs("gaugebox: the mix table beside the program cannot be found\n", stderr);
+    gb_arena_release(&run->arena);
+    return false;
+}
+
+static int end_status(gb_run *run, const gb_common *common) {
+    if (gb_diags_any(&run->diags)) {
+        gb_text faults;
+        gb_text_init(&faults, &run->arena);
+        gb_diags_print(&run->diags, &faults);
+        (void)fputs(faults.failed ? "gaugebox: out of memory\n" : gb_text_get(&faults),
+                    stderr);
+        return run->diags.io || run->diags.no_memory ? GB_EXIT_IO : GB_EXIT_FAULT;
+    }
+    bool written =
+        gb_write_out(common->output, gb_text_get(&run->out), run->out.length);
+    return written ? GB_EXIT_DONE : GB_EXIT_IO;
+}
+
+int gb_run_end(gb_run *run, const gb_common *common, gb_status status) {
+    if (status == GB_NO_MEMORY || run->out.failed)
+        run->diags.no_memory = true;
+    int result = end_status(run, common);
+    gb_arena_release(&run->arena);
+    return result;
+}
+
+bool gb_run_plan(gb_run *run, const char *file, gb_job *job, gb_plan *plan) {
+    if (!gb_read_job(file, run->table, &run->arena, &run->diags, job))
+        return false;
+    const gb_mix *bad_mix = NULL;
+    gb_status status = gb_make_plan(job, &run->arena, plan, &bad_mix);
+    return gb_report_plan(status, job, bad_mix, &run->diags);
+}

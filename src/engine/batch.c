@@ -1,0 +1,143 @@
+#include "engine/batch.h"
+
+#include "gaugebox/count.h"
+
+#include <math.h>
+
+static const double EIGHTH = 0.125;
+
+/* Seconds that the crew needs to place one bag; NaN when the pace does not say. */
+static double seconds_per_bag(const gb_job *job, const gb_mix_plan *mix, double m2_s) {
+    double per_bag = mix->recipe.yield.m3;
+    if (!isnan(job->crew.pace.m3_s))
+        return per_bag / job->crew.pace.m3_s;
+    double area = 0;
+    for (size_t i = 0; i < mix->need.take_count; i++)
+        area += mix->need.takes[i]->area.m2 * mix->need.takes[i]->units;
+    return per_bag / mix->need.gross.m3 * area / m2_s;
+}
+
+/* The most bags a batch may hold, and what says so: volume, then mass, then time, the
+   first named of equal ones. */
+static void find_limit(const gb_job *job, const gb_mix_plan *mix, double bag_s,
+                       gb_batching *b) {
+    const gb_recipe *r = &mix->recipe;
+    const gb_mixer *mixer = &job->crew.mixer;
+    double wet = r->dry.kg + r->water_usual.kg;
+    double most[] = {mixer->usable.m3 / r->yield.m3, mixer->most.kg / wet,
+                     mix->life.s / bag_s};
+    static const gb_limit LIMITS[] = {GB_LIMIT_VOLUME, GB_LIMIT_MASS, GB_LIMIT_TIME};
+    b->most_bags = most[0];
+    b->limit = LIMITS[0];
+    for (size_t i = 1; i < sizeof LIMITS / sizeof LIMITS[0]; i++) {
+        if (isnan(most[i]) || !gb_under(most[i], b->most_bags))
+            continue;
+        b->most_bags = most[i];
+        b->limit = LIMITS[i];
+    }
+    b->part_bags = gb_under(b->most_bags, 1.0);
+    b->most_bags = gb_round(b->most_bags, b->part_bags ? EIGHTH : 1.0, GB_DOWN);
+}
+
+/* Bags in batch i of n: whole bags dealt out as equally as they go. */
+static double dealt(size_t bags, size_t n, size_t i) {
+    return (double)(bags / n + (i < bags % n ? 1 : 0));
+}
+
+static gb_status size_each(const gb_mix_plan *mix, gb_arena *arena, gb_batching *b) {
+    size_t n = 0;
+    double total = b->part_bags ? b->bags_needed : (double)b->bags_whole;
+    gb_status status = gb_count_up(total, b->most_bags, &n);
+    if (status != GB_OK)
+        return status;
+    gb_batch *list = gb_arena_take(arena, n, sizeof *list);
+    if (list == NULL)
+        return GB_NO_MEMORY;
+    double before = 0;
+    for (size_t i = 0; i < n; i++) {
+        list[i].bags = b->part_bags ? b->most_bags : dealt(b->bags_whole, n, i);
+        if (i + 1 < n)
+            before += list[i].bags;
+    }
+    b->last_needed = gb_round(b->bags_needed - before, EIGHTH, GB_UP);
+    if (mix->need.mix->part_count > 0 || b->part_bags)
+        list[n - 1].bags = b->last_needed;
+    b->bags_gauged = before + list[n - 1].bags;
+    b->batches = list;
+    b->batch_count = n;
+    if (n == 1 && !b->part_bags)
+        b->limit = GB_LIMIT_NEED;
+    return GB_OK;
+}
+
+/* Deals the takes out to the batches, in the order of the job. */
+static gb_status cover(const gb_mix_plan *mix, gb_arena *arena, gb_batching *b) {
+    size_t most = mix->need.take_count + b->batch_count;
+    gb_stretch *all = gb_arena_take(arena, most, sizeof *all);
+    gb_batch *list = gb_arena_take(arena, b->batch_count, sizeof *list);
+    if (all == NULL || list == NULL)
+        return GB_NO_MEMORY;
+    size_t used = 0;
+    size_t t = 0;
+    double done = 0; /* pieces of take t that are covered */
+    double extra = 1.0 + mix->need.waste.of_one;
+    for (size_t i = 0; i < b->batch_count; i++) {
+        list[i] = (gb_batch){.bags = b->batches[i].bags, .stretches = &all[used]};
+        double left = list[i].bags * mix->recipe.yield.m3;
+        bool last = i + 1 == b->batch_count;
+        while (t < mix->need.take_count && (last || gb_over(left / mix->need.gross.m3, 0))) {
+            const gb_take *take = mix->need.takes[t];
+            double each = take->each.m3 * extra;
+            double to = last ? take->units : fmin(take->units, done + left / each);
+            all[used++] = (gb_stretch){.take = take, .from = done, .to = to};
+            list[i].stretch_count++;
+            left -= (to - done) * each;
+            done = to;
+            if (gb_under(done, take->units))
+                break;
+            t++;
+            done = 0;
+        }
+    }
+    b->batches = list;
+    return GB_OK;
+}
+
+gb_status gb_size_batches(const gb_job *job, const gb_mix_plan *mix, double m2_s,
+                          gb_arena *arena, gb_batching *batching) {
+    gb_batching b = {.time_to_place = {NAN}};
+    double bag_s = seconds_per_bag(job, mix, m2_s);
+    find_limit(job, mix, bag_s, &b);
+    b.bags_needed = mix->need.gross.m3 / mix->recipe.yield.m3;
+    gb_status status = gb_count_up(b.bags_needed, 1.0, &b.bags_whole);
+    if (status == GB_OK && gb_over(b.most_bags, 0)) {
+        status = size_each(mix, arena, &b);
+        if (status == GB_OK)
+            status = cover(mix, arena, &b);
+        if (status == GB_OK)
+            b.time_to_place.s = b.batches[0].bags * bag_s;
+    }
+    if (status == GB_OK)
+        *batching = b;
+    return status;
+}
+
+void gb_check_first(const gb_mix_plan *mix, gb_first_check *check) {
+    *check = (gb_first_check){.known = false};
+    const gb_batching *b = &mix->batching;
+    if (b->batch_count < 2 || b->batches[0].stretch_count != 1)
+        return;
+    const gb_stretch *s = &b->batches[0].stretches[0];
+    size_t pieces = 0;
+    bool bed = s->take->layer->kind == GB_BED;
+    if (!bed || gb_count_down(s->to, 1.0, &pieces) != GB_OK || pieces < 2)
+        return;
+    /* One piece fewer took the whole batch: every depth is that much larger. */
+    double larger = s->to / (double)(pieces - 1);
+    *check = (gb_first_check){.known = true,
+                              .take = s->take,
+                              .pieces = pieces,
+                              .depth = {s->take->depth.m * larger},
+                              .gross = {mix->need.gross.m3 * larger},
+                              .bags = b->bags_needed * larger};
+}

@@ -1,0 +1,167 @@
+#include "engine/caution.h"
+
+#include "gaugebox/count.h"
+
+#include <math.h>
+
+#define TMS_602  "TMS 602 art. 1.8 C and D"
+#define PRACTICE "common practice"
+
+/* Limits in the units that the sources print, turned into ours by the unit table alone,
+   so that a temperature typed in a job and a limit here are equal to the last bit. */
+static double fahrenheit(double f) {
+    return gb_from_unit(gb_find_unit(GB_TEMP, "F"), f);
+}
+
+static double mph(double v) {
+    return gb_from_unit(gb_find_unit(GB_SPEED, "mph"), v);
+}
+
+static const struct {
+    gb_severity severity;
+    gb_kind kind;
+    const char *source;
+} CODES[] = {
+    [GB_C_MIXER_SMALL] = {GB_CAUTION, GB_VOLUME, PRACTICE},
+    [GB_C_MIXER_WEAK] = {GB_CAUTION, GB_MASS, PRACTICE},
+    [GB_C_MIXER_TOO_SMALL] = {GB_STOP, GB_VOLUME, PRACTICE},
+    [GB_C_LIFE_SHORT] = {GB_CAUTION, GB_DURATION, PRACTICE},
+    [GB_C_SCORED_THIN] = {GB_NOTE, GB_LENGTH, PRACTICE},
+    [GB_C_DEPTH_SPREAD] = {GB_CAUTION, GB_SHARE, PRACTICE},
+    [GB_C_NO_PACE] = {GB_NOTE, GB_KINDS, PRACTICE},
+    [GB_C_SAND_TOO_WET] = {GB_STOP, GB_SHARE, PRACTICE},
+    [GB_C_COLD_40] = {GB_CAUTION, GB_TEMP, TMS_602},
+    [GB_C_COLD_32] = {GB_CAUTION, GB_TEMP, TMS_602},
+    [GB_C_COLD_25] = {GB_CAUTION, GB_TEMP, TMS_602},
+    [GB_C_COLD_20] = {GB_STOP, GB_TEMP, TMS_602},
+    [GB_C_HOT] = {GB_CAUTION, GB_TEMP, TMS_602},
+    [GB_C_HOT_SHADE] = {GB_CAUTION, GB_TEMP, TMS_602},
+    [GB_C_STONE_COLD] = {GB_STOP, GB_TEMP, PRACTICE},
+    [GB_C_UNITS_FROZEN] = {GB_STOP, GB_TEMP, TMS_602},
+    [GB_C_FROST_DUE] = {GB_STOP, GB_TEMP, PRACTICE},
+    [GB_C_RAIN] = {GB_STOP, GB_KINDS, PRACTICE},
+};
+_Static_assert(sizeof CODES / sizeof CODES[0] == GB_CAUTION_CODES,
+               "every caution code has its severity and source");
+
+gb_severity gb_caution_severity(gb_caution_code code) {
+    return CODES[code].severity;
+}
+
+const char *gb_caution_source(gb_caution_code code) {
+    return CODES[code].source;
+}
+
+void gb_add_caution(gb_caution_list *to, gb_caution_code code, double value,
+                    double limit) {
+    if (to->count == GB_CAUTION_CODES)
+        return;
+    to->list[to->count++] = (gb_caution){.code = code,
+                                         .severity = CODES[code].severity,
+                                         .kind = CODES[code].kind,
+                                         .value = value,
+                                         .limit = limit,
+                                         .source = CODES[code].source};
+}
+
+gb_caution_code gb_cold_band(gb_temp air) {
+    if (!gb_under(air.c, fahrenheit(40)))
+        return GB_CAUTION_CODES;
+    if (gb_over(air.c, fahrenheit(32)))
+        return GB_C_COLD_40;
+    if (gb_over(air.c, fahrenheit(25)))
+        return GB_C_COLD_32;
+    if (gb_over(air.c, fahrenheit(20)))
+        return GB_C_COLD_25;
+    return GB_C_COLD_20;
+}
+
+gb_caution_code gb_hot_band(gb_temp air, gb_speed wind) {
+    bool windy = gb_over(wind.m_s, mph(8));
+    if (gb_over(air.c, fahrenheit(windy ? 105 : 115)))
+        return GB_C_HOT_SHADE;
+    if (gb_over(air.c, fahrenheit(windy ? 90 : 100)))
+        return GB_C_HOT;
+    return GB_CAUTION_CODES;
+}
+
+static void air_cautions(const gb_weather *w, gb_caution_list *to) {
+    static const double EDGES[] = {[GB_C_COLD_40] = 40,
+                                   [GB_C_COLD_32] = 32,
+                                   [GB_C_COLD_25] = 25,
+                                   [GB_C_COLD_20] = 20};
+    gb_caution_code cold = gb_cold_band(w->air);
+    if (cold != GB_CAUTION_CODES)
+        gb_add_caution(to, cold, w->air.c, fahrenheit(EDGES[cold]));
+    bool windy = gb_over(w->wind.m_s, mph(8));
+    gb_caution_code hot = gb_hot_band(w->air, w->wind);
+    if (hot == GB_C_HOT)
+        gb_add_caution(to, hot, w->air.c, fahrenheit(windy ? 90 : 100));
+    if (hot == GB_C_HOT_SHADE)
+        gb_add_caution(to, hot, w->air.c, fahrenheit(windy ? 105 : 115));
+}
+
+void gb_weather_cautions(const gb_weather *w, bool slurry, gb_caution_list *to) {
+    air_cautions(w, to);
+    double coldest = fmin(w->stone.c, w->block.c); /* fmin skips a NaN */
+    if (gb_under(coldest, fahrenheit(32)))
+        gb_add_caution(to, GB_C_UNITS_FROZEN, coldest, fahrenheit(32));
+    else if (slurry && gb_under(coldest, fahrenheit(40)))
+        gb_add_caution(to, GB_C_STONE_COLD, coldest, fahrenheit(40));
+    /* Freezing itself is frost, so the edge counts. */
+    if (!isnan(w->low.c) && !gb_over(w->low.c, fahrenheit(32)))
+        gb_add_caution(to, GB_C_FROST_DUE, w->low.c, fahrenheit(32));
+    if (w->rain)
+        gb_add_caution(to, GB_C_RAIN, NAN, NAN);
+}
+
+static void depth_cautions(const gb_need *need, gb_caution_list *to) {
+    static const double MOST_ERROR = 0.10; /* of the mean: common practice */
+    double worst = 0;
+    bool thin = false;
+    double thinnest = NAN;
+    gb_layer scored = {.kind = GB_SLURRY, .back = GB_SCORED};
+    gb_length usual = {0};
+    gb_length none = {0};
+    gb_layer_depth(&scored, &usual, &none);
+    for (size_t i = 0; i < need->take_count; i++) {
+        const gb_take *t = need->takes[i];
+        if (t->depth.m > 0)
+            worst = fmax(worst, t->depth_se.m / t->depth.m);
+        if (t->layer->kind == GB_SLURRY && t->layer->back == GB_SCORED &&
+            gb_under(t->depth.m / usual.m, 1.0)) {
+            thin = true;
+            thinnest = fmin(thinnest, t->depth.m);
+        }
+    }
+    if (gb_over(worst, MOST_ERROR))
+        gb_add_caution(to, GB_C_DEPTH_SPREAD, worst, MOST_ERROR);
+    if (thin)
+        gb_add_caution(to, GB_C_SCORED_THIN, thinnest, usual.m);
+}
+
+void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list *to) {
+    const gb_batching *b = &mix->batching;
+    depth_cautions(&mix->need, to);
+    gb_water_row row = {0};
+    if (mix->need.mix->part_count > 0 &&
+        gb_water_to_add(mix->need.mix, &mix->recipe, gb_job_moisture(job), 1.0, &row) !=
+            GB_OK)
+        gb_add_caution(to, GB_C_SAND_TOO_WET, gb_job_moisture(job).of_one,
+                       mix->recipe.water_least.kg / mix->recipe.sand.kg);
+    if (mix->is_slurry)
+        return;
+    if (b->batch_count == 0)
+        gb_add_caution(to, GB_C_MIXER_TOO_SMALL, job->crew.mixer.usable.m3,
+                       mix->recipe.yield.m3 / 8.0);
+    else if (b->part_bags && b->limit == GB_LIMIT_TIME)
+        gb_add_caution(to, GB_C_LIFE_SHORT, b->most_bags, 1.0);
+    else if (b->part_bags && b->limit == GB_LIMIT_MASS)
+        gb_add_caution(to, GB_C_MIXER_WEAK, job->crew.mixer.most.kg,
+                       mix->recipe.dry.kg + mix->recipe.water_usual.kg);
+    else if (b->part_bags)
+        gb_add_caution(to, GB_C_MIXER_SMALL, job->crew.mixer.usable.m3,
+                       mix->recipe.yield.m3);
+    if (isnan(b->time_to_place.s) && b->batch_count > 0)
+        gb_add_caution(to, GB_C_NO_PACE, NAN, NAN);
+}

@@ -1,0 +1,22 @@
+/* Which cautions a plan raises. Codes and values only; the words are a writer's. */
+#ifndef ENGINE_CAUTION_H
+#define ENGINE_CAUTION_H
+
+#include "gaugebox/plan.h"
+
+/* At most one caution of each code. */
+typedef struct gb_caution_list {
+    gb_caution list[GB_CAUTION_CODES];
+    size_t count;
+} gb_caution_list;
+
+void gb_add_caution(gb_caution_list *to, gb_caution_code code, double value,
+                    double limit);
+
+/* Those that the stated weather raises for a slurry or for any other mix. */
+void gb_weather_cautions(const gb_weather *weather, bool slurry, gb_caution_list *to);
+
+/* Those that the plan of one mix raises. */
+void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list *to);
+
+#endif

@@ -1,0 +1,106 @@
+#include "engine/gather.h"
+
+#include "gaugebox/buy.h"
+
+#include <math.h>
+#include <string.h>
+
+static double waste_of(const gb_job *job, const char *name) {
+    for (size_t i = 0; i < job->waste_count; i++)
+        if (strcmp(job->wastes[i].of.text, name) == 0)
+            return job->wastes[i].share.of_one;
+    return 0;
+}
+
+/* One standard error of a take's volume: the depth's own, times the area it lies on. A
+   slurry on both faces and a joint scale the same way, so the depth's relative error is
+   the volume's. */
+static double spread_of(const gb_take *take) {
+    return take->depth_se.m > 0 ? take->net.m3 * take->depth_se.m / take->depth.m : 0;
+}
+
+gb_status gb_gather(const gb_job *job, const gb_mix *mix, const gb_take *takes,
+                    size_t take_count, gb_arena *arena, gb_need *need) {
+    size_t mine = 0;
+    for (size_t i = 0; i < take_count; i++)
+        if (strcmp(takes[i].layer->mix.text, mix->id) == 0)
+            mine++;
+    const gb_take **list = gb_arena_take(arena, mine + 1, sizeof(const gb_take *));
+    if (list == NULL)
+        return GB_NO_MEMORY;
+    gb_need n = {.mix = mix, .takes = list, .waste = {waste_of(job, mix->id)}};
+    double squares = 0;
+    for (size_t i = 0; i < take_count; i++) {
+        if (strcmp(takes[i].layer->mix.text, mix->id) != 0)
+            continue;
+        list[n.take_count++] = &takes[i];
+        n.net.m3 += takes[i].net.m3;
+        squares += spread_of(&takes[i]) * spread_of(&takes[i]);
+    }
+    n.gross.m3 = n.net.m3 * (1.0 + n.waste.of_one);
+    n.spread.m3 = sqrt(squares) * (1.0 + n.waste.of_one);
+    *need = n;
+    return GB_OK;
+}
+
+static const char *supply_name(const gb_supply_need *s) {
+    return s->material != NULL ? s->material->name : s->blend->id;
+}
+
+void gb_add_supply(gb_supplies *s, const gb_supply_need *need) {
+    for (size_t i = 0; i < s->count; i++) {
+        if (strcmp(supply_name(&s->rows[i]), supply_name(need)) != 0)
+            continue;
+        s->rows[i].mass.kg += need->mass.kg;
+        return;
+    }
+    s->rows[s->count++] = *need;
+}
+
+void gb_gather_supplies(const gb_mix_plan *mix, gb_supplies *s) {
+    const gb_mix *m = mix->need.mix;
+    double bags = mix->is_slurry ? mix->need.gross.m3 / mix->recipe.yield.m3
+                                 : mix->batching.bags_gauged;
+    if (m->part_count == 0) {
+        gb_supply_need blend = {.blend = m,
+                                .mass = {bags * mix->recipe.bag.kg},
+                                .pack = mix->recipe.bag};
+        gb_add_supply(s, &blend);
+        return;
+    }
+    for (size_t i = 0; i < m->part_count; i++) {
+        const gb_material *material = m->parts[i].material;
+        gb_supply_need part = {.material = material,
+                               .mass = {bags * mix->recipe.part[i].kg},
+                               .pack = material->pack};
+        gb_add_supply(s, &part);
+    }
+}
+
+void gb_waste_supplies(const gb_job *job, gb_supplies *s) {
+    for (size_t i = 0; i < s->count; i++) {
+        gb_supply_need *row = &s->rows[i];
+        if (row->material == NULL)
+            continue;
+        row->mass.kg *= 1.0 + waste_of(job, row->material->name);
+        for (size_t k = 0; k < job->pack_count; k++)
+            if (strcmp(job->packs[k].material.text, row->material->name) == 0)
+                row->pack = job->packs[k].pack;
+    }
+}
+
+gb_status gb_merge_supplies(const gb_plan *plans, size_t plan_count, gb_arena *arena,
+                            const gb_supply_need **needs, size_t *count) {
+    size_t room = 1;
+    for (size_t i = 0; i < plan_count; i++)
+        room += plans[i].supply_count;
+    gb_supplies s = {.rows = gb_arena_take(arena, room, sizeof *s.rows)};
+    if (s.rows == NULL)
+        return GB_NO_MEMORY;
+    for (size_t i = 0; i < plan_count; i++)
+        for (size_t k = 0; k < plans[i].supply_count; k++)
+            gb_add_supply(&s, &plans[i].supplies[k]);
+    *needs = s.rows;
+    *count = s.count;
+    return GB_OK;
+}

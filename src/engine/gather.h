@@ -1,0 +1,27 @@
+/* Gathering: layers to the need of each mix, batches to the need of each material. This
+   is the one place where waste is applied. */
+#ifndef ENGINE_GATHER_H
+#define ENGINE_GATHER_H
+
+#include "gaugebox/plan.h"
+
+/* The need of one mix over all takes of the job. GB_NO_MEMORY. */
+gb_status gb_gather(const gb_job *job, const gb_mix *mix, const gb_take *takes,
+                    size_t take_count, gb_arena *arena, gb_need *need) GB_MUST_USE;
+
+/* Rows for materials and blends; room for all that the job's mixes can name. */
+typedef struct gb_supplies {
+    gb_supply_need *rows;
+    size_t count;
+} gb_supplies;
+
+/* Adds one row, to the row of the same name when there is one. */
+void gb_add_supply(gb_supplies *supplies, const gb_supply_need *need);
+
+/* Adds what the batches of one mix take, before the material's own waste. */
+void gb_gather_supplies(const gb_mix_plan *mix, gb_supplies *supplies);
+
+/* Adds each material's own waste, and takes the packs that the job states. */
+void gb_waste_supplies(const gb_job *job, gb_supplies *supplies);
+
+#endif

@@ -1,0 +1,361 @@
+#include "gaugebox/quantity.h"
+
+#include <string.h>
+
+/* A text is first brought to plain ASCII (marks and fractions as people type them are
+   replaced), then read as terms: a number, a unit, and at most two more such pairs. */
+
+enum { PLAIN_ROOM = 4 * GB_LONGEST, MOST_DIGITS = 15 };
+
+/* A vulgar fraction is led by a tab, so that 4½ and 4 ½ both read as four and a half. */
+static const struct {
+    const char *typed;
+    const char *plain;
+} REPLACED[] = {
+    {"½", "\t1/2"}, {"¼", "\t1/4"}, {"¾", "\t3/4"}, {"⅛", "\t1/8"}, {"⅜", "\t3/8"},
+    {"⅝", "\t5/8"}, {"⅞", "\t7/8"}, {"⅓", "\t1/3"}, {"⅔", "\t2/3"}, {"’", "'"},
+    {"′", "'"},     {"‘", "'"},     {"”", "''"},    {"″", "''"},    {"“", "''"},
+    {"\"", "''"},   {"²", "2"},     {"³", "3"},     {"×", "x"},     {"−", "-"},
+    {"–", "-"},     {"⁄", "/"},     {"\u00a0", " "}};
+
+static bool digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+static bool letter(char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+
+/* The length of the replaced sign that `text` begins with, its plain form added. */
+static size_t replace_sign(const char *text, char *plain, size_t *n) {
+    for (size_t i = 0; i < sizeof REPLACED / sizeof REPLACED[0]; i++) {
+        size_t typed = strlen(REPLACED[i].typed);
+        if (strncmp(text, REPLACED[i].typed, typed) != 0)
+            continue;
+        size_t m = strlen(REPLACED[i].plain);
+        memcpy(plain + *n, REPLACED[i].plain, m);
+        *n += m;
+        return typed;
+    }
+    plain[(*n)++] = *text;
+    return 1;
+}
+
+/* Each typed byte becomes at most four plain ones, so PLAIN_ROOM holds any text that
+   is not too long; \u00bd is two bytes and becomes four. */
+static gb_fault make_plain(const char *text, char plain[PLAIN_ROOM + 1]) {
+    size_t length = 0;
+    while (length <= GB_LONGEST && text[length] != '\0')
+        length++;
+    if (length > GB_LONGEST)
+        return GB_FAULT_LONG;
+    size_t n = 0;
+    while (*text == ' ')
+        text++;
+    while (*text != '\0')
+        text += replace_sign(text, plain, &n);
+    while (n > 0 && plain[n - 1] == ' ')
+        n--;
+    plain[n] = '\0';
+    return n == 0 ? GB_FAULT_EMPTY : GB_NO_FAULT;
+}
+
+/* Digits from **at on, moved past them. Up to 15 digits are exact in a double. */
+static gb_fault read_digits(const char **at, double *value, int *digits) {
+    const char *from = *at;
+    while (digit(**at)) {
+        *value = *value * 10.0 + (**at - '0');
+        if (++*digits > MOST_DIGITS)
+            return GB_FAULT_DIGITS;
+        ++*at;
+    }
+    return *at == from ? GB_FAULT_NUMBER : GB_NO_FAULT;
+}
+
+static gb_fault read_decimals(const char **at, double *value, int *digits) {
+    static const double TENS[] = {1e0, 1e1, 1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
+                                  1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
+    int before = *digits;
+    ++*at;
+    gb_fault fault = read_digits(at, value, digits);
+    if (fault == GB_NO_FAULT)
+        *value /= TENS[*digits - before];
+    return fault;
+}
+
+/* A fraction n/d from **at on; *value is its value. */
+static gb_fault read_fraction(const char **at, double *value) {
+    double over = 0;
+    double under = 0;
+    int digits = 0;
+    gb_fault fault = read_digits(at, &over, &digits);
+    if (fault != GB_NO_FAULT)
+        return fault;
+    if (**at != '/')
+        return GB_FAULT_NUMBER;
+    ++*at;
+    fault = read_digits(at, &under, &digits);
+    if (fault != GB_NO_FAULT || under <= 0)
+        return GB_FAULT_FRACTION;
+    *value = over / under;
+    return GB_NO_FAULT;
+}
+
+/* True when a fraction stands at `at`: digits, a stroke, a digit. */
+static bool fraction_ahead(const char *at) {
+    if (!digit(*at))
+        return false;
+    while (digit(*at))
+        at++;
+    return at[0] == '/' && digit(at[1]);
+}
+
+/* The fraction of a mixed number: behind a hyphen, a space or straight after (½). */
+static gb_fault read_mixed(const char **at, double *value) {
+    const char *next = *at;
+    if (*next == ' ' && next[1] == '\t')
+        next += 2;
+    else if (*next == '-' || *next == ' ' || *next == '\t')
+        next++;
+    else
+        return GB_NO_FAULT;
+    if (!fraction_ahead(next))
+        return GB_NO_FAULT;
+    double part = 0;
+    gb_fault fault = read_fraction(&next, &part);
+    if (fault != GB_NO_FAULT)
+        return fault;
+    if (part >= 1)
+        return GB_FAULT_FRACTION;
+    *value += part;
+    *at = next;
+    return GB_NO_FAULT;
+}
+
+static gb_fault read_number(const char **at, double *value) {
+    if (**at == '\t')
+        ++*at;
+    if (fraction_ahead(*at))
+        return read_fraction(at, value);
+    int digits = 0;
+    double number = 0;
+    if (**at != '.') {
+        gb_fault fault = read_digits(at, &number, &digits);
+        if (fault != GB_NO_FAULT)
+            return fault;
+    }
+    if (**at == ',')
+        return GB_FAULT_COMMA;
+    gb_fault fault = GB_NO_FAULT;
+    if (**at == '.')
+        fault = read_decimals(at, &number, &digits);
+    else
+        fault = read_mixed(at, &number);
+    if (fault == GB_NO_FAULT && (**at == 'e' || **at == 'E') &&
+        (digit((*at)[1]) || (*at)[1] == '-' || (*at)[1] == '+'))
+        fault = GB_FAULT_EXPONENT;
+    if (fault == GB_NO_FAULT)
+        *value = number;
+    return fault;
+}
+
+/* A unit's name ends where no letter, figure or stroke goes on. */
+static bool unit_ends(char c) {
+    return !letter(c) && !digit(c) && c != '/';
+}
+
+/* The longest unit at `at`; of any kind when `kind` is GB_KINDS. A name that ends in a
+   letter may be followed by a figure (4ft6in) when its kind is the one wanted. */
+static const gb_unit *longest_unit(const char *at, gb_kind kind) {
+    size_t count = 0;
+    const gb_unit *units = gb_units(&count);
+    const gb_unit *best = NULL;
+    size_t best_length = 0;
+    for (size_t i = 0; i < count; i++) {
+        size_t n = strlen(units[i].name);
+        if (n <= best_length || strncmp(at, units[i].name, n) != 0)
+            continue;
+        bool any = kind == GB_KINDS;
+        bool marks = units[i].name[0] == '\'' || units[i].name[n - 1] == '%';
+        bool ends = marks || (any ? unit_ends(at[n]) : !letter(at[n]) && at[n] != '/');
+        if (!ends || (!any && units[i].kind != kind))
+            continue;
+        best = &units[i];
+        best_length = n;
+    }
+    return best;
+}
+
+static gb_fault read_unit(const char **at, gb_kind kind, const gb_unit **unit) {
+    while (**at == ' ')
+        ++*at;
+    if (**at == '\0')
+        return GB_FAULT_NO_UNIT;
+    const gb_unit *wanted = longest_unit(*at, kind);
+    const gb_unit *any = longest_unit(*at, GB_KINDS);
+    /* "6 ft3" as a length: ft fits, but the reader wrote a volume. */
+    bool other = any != NULL && any->kind != kind &&
+                 (wanted == NULL || strlen(any->name) > strlen(wanted->name));
+    if (other)
+        return GB_FAULT_OTHER_KIND;
+    if (wanted == NULL)
+        return digit(**at) ? GB_FAULT_MORE : GB_FAULT_UNIT;
+    *unit = wanted;
+    *at += strlen(wanted->name);
+    while (**at == ' ')
+        ++*at;
+    return GB_NO_FAULT;
+}
+
+/* Kinds that are written in several terms: feet and inches, hours and minutes, pounds
+   and ounces. */
+static bool has_terms(gb_kind kind) {
+    return kind == GB_LENGTH || kind == GB_DURATION || kind == GB_MASS;
+}
+
+/* Terms must go down, and none may be large enough to carry into the one before it. */
+static gb_fault read_terms(gb_kind kind, const char *at, double *si) {
+    const gb_unit *before = NULL;
+    double sum = 0;
+    do {
+        double number = 0;
+        const gb_unit *unit = NULL;
+        gb_fault fault = read_number(&at, &number);
+        if (fault == GB_NO_FAULT)
+            fault = read_unit(&at, kind, &unit);
+        if (fault != GB_NO_FAULT)
+            return before == NULL || fault != GB_FAULT_NUMBER ? fault : GB_FAULT_MORE;
+        double value = gb_from_unit(unit, number);
+        if (before != NULL && !(value < gb_from_unit(before, 1.0)))
+            return GB_FAULT_CARRY;
+        sum += value;
+        before = unit;
+    } while (*at != '\0' && has_terms(kind));
+    if (*at != '\0')
+        return GB_FAULT_MORE;
+    *si = sum;
+    return GB_NO_FAULT;
+}
+
+/* 1:48 */
+static gb_fault read_ratio(const char *at, double *si) {
+    double over = 0;
+    double under = 0;
+    gb_fault fault = read_number(&at, &over);
+    if (fault != GB_NO_FAULT)
+        return fault;
+    at++;
+    fault = read_number(&at, &under);
+    if (fault != GB_NO_FAULT)
+        return fault;
+    if (under <= 0)
+        return GB_FAULT_FRACTION;
+    if (*at != '\0')
+        return GB_FAULT_MORE;
+    *si = over / under;
+    return GB_NO_FAULT;
+}
+
+static gb_fault parse_plain(gb_kind kind, const char *at, double *si) {
+    bool minus = *at == '-';
+    if (minus && kind != GB_TEMP)
+        return digit(at[1]) ? GB_FAULT_NEGATIVE : GB_FAULT_NUMBER;
+    if (kind == GB_SLOPE && strchr(at, ':') != NULL)
+        return read_ratio(at, si);
+    if (!minus)
+        return read_terms(kind, at, si);
+    at++;
+    double number = 0;
+    const gb_unit *unit = NULL;
+    gb_fault fault = read_number(&at, &number);
+    if (fault == GB_NO_FAULT)
+        fault = read_unit(&at, kind, &unit);
+    if (fault == GB_NO_FAULT && *at != '\0')
+        fault = GB_FAULT_MORE;
+    if (fault == GB_NO_FAULT)
+        *si = gb_from_unit(unit, -number);
+    return fault;
+}
+
+gb_fault gb_parse(gb_kind kind, const char *text, double *si) {
+    char plain[PLAIN_ROOM + 1];
+    gb_fault fault = make_plain(text, plain);
+    return fault == GB_NO_FAULT ? parse_plain(kind, plain, si) : fault;
+}
+
+gb_fault gb_parse_number(const char *text, double *value) {
+    char plain[PLAIN_ROOM + 1];
+    gb_fault fault = make_plain(text, plain);
+    if (fault != GB_NO_FAULT)
+        return fault;
+    const char *at = plain;
+    double number = 0;
+    fault = *at == '-' ? GB_FAULT_NEGATIVE : read_number(&at, &number);
+    if (fault == GB_NO_FAULT && *at != '\0')
+        fault = GB_FAULT_MORE;
+    if (fault == GB_NO_FAULT)
+        *value = number;
+    return fault;
+}
+
+/* Where the x between two sizes begins, and how long it is; NULL when there is none. */
+static char *find_by(char *plain, size_t *length) {
+    char *by = strstr(plain, "by");
+    *length = 2;
+    if (by == NULL) {
+        by = strpbrk(plain, "xX");
+        *length = 1;
+    }
+    return by;
+}
+
+gb_fault gb_parse_size(const char *text, gb_length *first, gb_length *second) {
+    char plain[PLAIN_ROOM + 1];
+    gb_fault fault = make_plain(text, plain);
+    if (fault != GB_NO_FAULT)
+        return fault;
+    size_t length = 0;
+    char *by = find_by(plain, &length);
+    if (by == NULL)
+        return GB_FAULT_NUMBER;
+    *by = '\0';
+    double one = 0;
+    double two = 0;
+    fault = gb_parse(GB_LENGTH, plain, &one);
+    if (fault == GB_NO_FAULT)
+        fault = gb_parse(GB_LENGTH, by + length, &two);
+    if (fault != GB_NO_FAULT)
+        return fault;
+    first->m = one;
+    second->m = two;
+    return GB_NO_FAULT;
+}
+
+gb_fault gb_parse_money(const char *text, int decimals, gb_money *money) {
+    int64_t minor = 0;
+    int digits = 0;
+    int places = -1;
+    if (*text == '\0')
+        return GB_FAULT_EMPTY;
+    if (*text == '-')
+        return GB_FAULT_NEGATIVE;
+    for (const char *c = text; *c != '\0'; c++) {
+        if (*c == '.' && places < 0 && c > text) {
+            places = 0;
+            continue;
+        }
+        if (!digit(*c))
+            return *c == ',' ? GB_FAULT_COMMA : GB_FAULT_NUMBER;
+        if (++digits > MOST_DIGITS)
+            return GB_FAULT_DIGITS;
+        minor = minor * 10 + (*c - '0');
+        if (places >= 0)
+            places++;
+    }
+    if (places == 0 || places > decimals)
+        return GB_FAULT_DIGITS;
+    for (int i = places < 0 ? 0 : places; i < decimals; i++)
+        minor *= 10;
+    money->minor = minor;
+    return GB_NO_FAULT;
+}

@@ -1,0 +1,190 @@
+#include "gaugebox/plan.h"
+
+#include "engine/batch.h"
+#include "engine/caution.h"
+#include "engine/gather.h"
+
+#include "gaugebox/count.h"
+
+#include <math.h>
+#include <string.h>
+
+static const double WATER_DENSITY = 1000.0;
+
+gb_share gb_job_moisture(const gb_job *job) {
+    return isnan(job->sand.moisture.of_one) ? gb_sand_moisture(job->sand.state)
+                                            : job->sand.moisture;
+}
+
+gb_status gb_job_area_pace(const gb_job *job, double *m2_s) {
+    const gb_pace *pace = &job->crew.pace;
+    *m2_s = pace->m2_s;
+    if (isnan(pace->treads_s))
+        return GB_OK;
+    for (size_t i = 0; i < job->piece_count; i++) {
+        if (job->pieces[i].kind != GB_TREAD)
+            continue;
+        *m2_s = pace->treads_s * gb_bedded_area(&job->pieces[i]).m2;
+        return GB_OK;
+    }
+    return GB_NO_PACE;
+}
+
+static gb_status take_all(const gb_job *job, gb_arena *arena, gb_plan *plan) {
+    size_t layers = 0;
+    for (size_t i = 0; i < job->piece_count; i++)
+        layers += job->pieces[i].layer_count;
+    gb_take *takes = gb_arena_take(arena, layers + 1, sizeof *takes);
+    if (takes == NULL)
+        return GB_NO_MEMORY;
+    plan->takes = takes;
+    for (size_t i = 0; i < job->piece_count; i++) {
+        const gb_piece *piece = &job->pieces[i];
+        for (size_t k = 0; k < piece->layer_count; k++) {
+            gb_status status =
+                gb_take_off(piece, &piece->layers[k], &takes[plan->take_count]);
+            if (status != GB_OK)
+                return status;
+            plan->take_count++;
+        }
+    }
+    return GB_OK;
+}
+
+static const gb_own_label *own_label(const gb_job *job, const gb_mix *mix) {
+    for (size_t i = 0; i < job->label_count; i++)
+        if (strcmp(job->labels[i].mix.text, mix->id) == 0)
+            return &job->labels[i];
+    return NULL;
+}
+
+/* The mix with the water that the user's own label states. */
+static gb_status own_mix(const gb_mix *mix, const gb_own_label *own, gb_arena *arena,
+                         const gb_mix **result) {
+    *result = mix;
+    if (own == NULL || isnan(own->usual.m3))
+        return GB_OK;
+    gb_mix *copy = gb_arena_take(arena, 1, sizeof *copy);
+    if (copy == NULL)
+        return GB_NO_MEMORY;
+    *copy = *mix;
+    copy->water.bag_least = own->least;
+    copy->water.bag_usual = own->usual;
+    copy->water.bag_most = own->most;
+    *result = copy;
+    return GB_OK;
+}
+
+static gb_mass own_pack(const gb_job *job, const gb_mix *mix) {
+    for (size_t i = 0; i < job->pack_count && mix->part_count > 0; i++)
+        if (strcmp(job->packs[i].material.text, mix->parts[0].material_name) == 0)
+            return job->packs[i].pack;
+    return (gb_mass){NAN};
+}
+
+static bool all_slurry(const gb_need *need) {
+    for (size_t i = 0; i < need->take_count; i++)
+        if (need->takes[i]->layer->kind != GB_SLURRY)
+            return false;
+    return true;
+}
+
+static gb_status keep_cautions(const gb_caution_list *list, gb_arena *arena,
+                               gb_cautions *cautions) {
+    gb_caution *kept = gb_arena_take(arena, list->count + 1, sizeof *kept);
+    if (kept == NULL)
+        return GB_NO_MEMORY;
+    memcpy(kept, list->list, list->count * sizeof *kept);
+    *cautions = (gb_cautions){kept, list->count};
+    return GB_OK;
+}
+
+static gb_status gauge_mix(const gb_job *job, const gb_mix *mix, gb_arena *arena,
+                           const gb_plan *plan, gb_mix_plan *p) {
+    const gb_own_label *own = own_label(job, mix);
+    const gb_mix *used = NULL;
+    gb_status status = own_mix(mix, own, arena, &used);
+    if (status == GB_OK)
+        status = gb_gather(job, used, plan->takes, plan->take_count, arena, &p->need);
+    if (status == GB_OK)
+        status = gb_make_recipe(used, own != NULL ? &own->label : NULL,
+                                own != NULL && own->measured, own_pack(job, mix),
+                                &p->recipe);
+    if (status != GB_OK)
+        return status;
+    bool hot = gb_hot_band(job->weather.air, job->weather.wind) != GB_CAUTION_CODES;
+    p->life = hot ? mix->life_hot : mix->life;
+    p->is_slurry = all_slurry(&p->need);
+    return GB_OK;
+}
+
+static gb_status plan_mix(const gb_job *job, const gb_mix *mix, double m2_s,
+                          gb_arena *arena, gb_plan *plan, gb_mix_plan *p) {
+    gb_status status = gauge_mix(job, mix, arena, plan, p);
+    if (status == GB_OK && p->is_slurry)
+        status = gb_size_pots(p, m2_s, arena, &p->pots, &p->pot_count);
+    if (status == GB_OK && !p->is_slurry) {
+        status = gb_size_batches(job, p, m2_s, arena, &p->batching);
+        gb_check_first(p, &p->first_check);
+    }
+    if (status != GB_OK)
+        return status;
+    gb_caution_list cautions = {.count = 0};
+    gb_weather_cautions(&job->weather, p->is_slurry, &cautions);
+    gb_plan_cautions(job, p, &cautions);
+    return keep_cautions(&cautions, arena, &p->cautions);
+}
+
+/* Water that the batches take with the sand as it lies; a pile too wet takes none. */
+static double batch_water(const gb_job *job, const gb_mix_plan *p) {
+    double bags = p->is_slurry ? p->need.gross.m3 / p->recipe.yield.m3
+                               : p->batching.bags_gauged;
+    double kg = p->recipe.water_usual.kg -
+                p->recipe.sand.kg * gb_job_moisture(job).of_one;
+    return fmax(0.0, bags * kg) / WATER_DENSITY;
+}
+
+static gb_status plan_supplies(const gb_job *job, gb_arena *arena, gb_plan *plan) {
+    size_t room = 1;
+    for (size_t i = 0; i < plan->mix_count; i++)
+        room += 1 + plan->mixes[i].need.mix->part_count;
+    gb_supplies s = {.rows = gb_arena_take(arena, room, sizeof *s.rows)};
+    if (s.rows == NULL)
+        return GB_NO_MEMORY;
+    for (size_t i = 0; i < plan->mix_count; i++) {
+        gb_gather_supplies(&plan->mixes[i], &s);
+        plan->water.m3 += batch_water(job, &plan->mixes[i]);
+    }
+    gb_waste_supplies(job, &s);
+    plan->supplies = s.rows;
+    plan->supply_count = s.count;
+    return GB_OK;
+}
+
+gb_status gb_make_plan(const gb_job *job, gb_arena *arena, gb_plan *plan,
+                       const gb_mix **bad_mix) {
+    gb_plan p = {.job = job};
+    double m2_s = NAN;
+    *bad_mix = NULL;
+    gb_status status = gb_job_area_pace(job, &m2_s);
+    if (status == GB_OK)
+        status = take_all(job, arena, &p);
+    if (status != GB_OK)
+        return status;
+    gb_mix_plan *mixes = gb_arena_take(arena, job->mix_count + 1, sizeof *mixes);
+    if (mixes == NULL)
+        return GB_NO_MEMORY;
+    p.mixes = mixes;
+    for (size_t i = 0; i < job->mix_count; i++) {
+        status = plan_mix(job, job->mixes[i], m2_s, arena, &p, &mixes[i]);
+        if (status != GB_OK) {
+            *bad_mix = job->mixes[i];
+            return status;
+        }
+        p.mix_count++;
+    }
+    status = plan_supplies(job, arena, &p);
+    if (status == GB_OK)
+        *plan = p;
+    return status;
+}

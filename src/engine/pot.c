@@ -1,0 +1,60 @@
+#include "engine/batch.h"
+
+#include "gaugebox/count.h"
+
+#include <math.h>
+
+/* Where no pace says how much a pot may cover: about one tread. Common practice. */
+static const double USUAL_POT_M2 = 0.55;
+static const double MOST_TREADS = 2.0; /* a pot is mixed for one or two */
+
+static gb_status fill_pot(const gb_mix_plan *mix, const gb_take *take, double pieces,
+                          double area_in_life, gb_pot *pot) {
+    const gb_recipe *r = &mix->recipe;
+    double bags = pieces * take->each.m3 * (1.0 + mix->need.waste.of_one) / r->yield.m3;
+    gb_water_row water = {0};
+    gb_status status =
+        gb_water_to_add(mix->need.mix, r, (gb_share){0}, bags, &water);
+    if (status != GB_OK)
+        return status;
+    *pot = (gb_pot){.take = take,
+                    .pieces = pieces,
+                    .area = {pieces * take->area.m2},
+                    .binder = {bags * r->bag.kg},
+                    .first = water.first,
+                    .usual = water.usual,
+                    .most = water.most,
+                    .depth = take->depth};
+    pot->fits_life = isnan(area_in_life) || !gb_over(pot->area.m2 / area_in_life, 1.0);
+    return gb_count_up(take->units, pieces, &pot->count);
+}
+
+/* The part of a single piece, such as a landing, that one pot covers. */
+static double stretch_of(const gb_take *take, double area_in_life) {
+    double area = isnan(area_in_life) ? USUAL_POT_M2 : area_in_life;
+    return fmin(1.0, area / take->area.m2);
+}
+
+gb_status gb_size_pots(const gb_mix_plan *mix, double m2_s, gb_arena *arena,
+                       const gb_pot **pots, size_t *count) {
+    gb_pot *list = gb_arena_take(arena, 2 * mix->need.take_count, sizeof *list);
+    if (list == NULL)
+        return GB_NO_MEMORY;
+    double area_in_life = m2_s * mix->life.s;
+    size_t n = 0;
+    gb_status status = GB_OK;
+    for (size_t i = 0; i < mix->need.take_count && status == GB_OK; i++) {
+        const gb_take *take = mix->need.takes[i];
+        if (take->units < MOST_TREADS) {
+            double part = stretch_of(take, area_in_life);
+            status = fill_pot(mix, take, part, area_in_life, &list[n++]);
+            continue;
+        }
+        status = fill_pot(mix, take, 1.0, area_in_life, &list[n++]);
+        if (status == GB_OK)
+            status = fill_pot(mix, take, MOST_TREADS, area_in_life, &list[n++]);
+    }
+    *pots = list;
+    *count = n;
+    return status;
+}

@@ -1,0 +1,86 @@
+#include "gaugebox/quantity.h"
+
+#include "gaugebox/count.h"
+
+#include <math.h>
+
+static const double INCH_M = 0.0254;
+
+static void print_us_length(gb_text *to, double m) {
+    double inches = m / INCH_M;
+    int parts = inches < 1.0 / 16.0 ? 32 : 16;
+    double rounded = gb_round(inches, 1.0 / parts, GB_NEAREST);
+    double feet = floor(rounded / 12.0);
+    double rest = rounded - 12.0 * feet;
+    if (feet > 0) {
+        gb_text_add_int(to, (int64_t)feet);
+        gb_text_add(to, " ft");
+    }
+    if (feet > 0 && rest > 0)
+        gb_text_add(to, " ");
+    if (feet <= 0 || rest > 0) {
+        gb_text_add_fraction(to, rest, parts);
+        gb_text_add(to, " in");
+    }
+}
+
+void gb_print_length(gb_text *to, gb_length length, gb_system system) {
+    if (!(fabs(length.m) < 1e9)) {
+        gb_text_add(to, "?");
+        return;
+    }
+    if (length.m < 0)
+        gb_text_add(to, "-");
+    double m = fabs(length.m);
+    if (system == GB_US) {
+        print_us_length(to, m);
+        return;
+    }
+    double mm = m * 1000.0;
+    bool whole = mm >= 9.95 || gb_round(mm, 0.1, GB_NEAREST) == round(mm);
+    gb_text_add_fixed(to, mm, whole ? 0 : 1);
+    gb_text_add(to, " mm");
+}
+
+void gb_print_temp(gb_text *to, gb_temp temp, gb_system system) {
+    double shown = system == GB_US ? temp.c * 9.0 / 5.0 + 32.0 : temp.c;
+    gb_text_add_fixed(to, shown, 0);
+    gb_text_add(to, system == GB_US ? " F" : " C");
+}
+
+void gb_print_duration(gb_text *to, gb_duration duration) {
+    double s = duration.s;
+    if (!(s >= 0 && s < 1e9)) {
+        gb_text_add(to, "?");
+        return;
+    }
+    int64_t minutes = llround(s / 60.0);
+    if (s < 60.0) {
+        gb_text_add_fixed(to, s, 0);
+        gb_text_add(to, " s");
+    } else if (minutes < 60) {
+        gb_text_add_int(to, minutes);
+        gb_text_add(to, " min");
+    } else if (minutes % 60 == 0) {
+        gb_text_add_int(to, minutes / 60);
+        gb_text_add(to, " h");
+    } else {
+        gb_text_add_int(to, minutes / 60);
+        gb_text_add(to, "h");
+        gb_text_add_int(to, minutes % 60);
+        gb_text_add(to, "m");
+    }
+}
+
+void gb_print_money(gb_text *to, gb_money money, int decimals) {
+    static const int64_t POWERS[] = {1, 10, 100, 1000};
+    int64_t size = money.minor < 0 ? -money.minor : money.minor;
+    if (money.minor < 0)
+        gb_text_add(to, "-");
+    gb_text_add_int(to, size / POWERS[decimals]);
+    if (decimals == 0)
+        return;
+    gb_text_add(to, ".");
+    for (int i = decimals - 1; i >= 0; i--)
+        gb_text_add_char(to, (char)('0' + size / POWERS[i] % 10));
+}

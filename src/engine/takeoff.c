@@ -1,0 +1,79 @@
+#include "gaugebox/plan.h"
+
+#include <math.h>
+
+static const double SMOOTH_BACK_M = 0.0254 / 16.0; /* common practice, 1/16 in */
+static const double SCORED_BACK_M = 0.0254 / 8.0;  /* common practice, 1/8 in */
+
+static bool positive(double x) {
+    return isfinite(x) && x > 0;
+}
+
+gb_area gb_bedded_area(const gb_piece *piece) {
+    double length = piece->length.m - 2.0 * piece->overhang_side.m;
+    double width = piece->width.m - piece->overhang_front.m;
+    return (gb_area){length * width};
+}
+
+void gb_layer_depth(const gb_layer *layer, gb_length *mean, gb_length *se) {
+    mean->m = NAN;
+    se->m = 0;
+    if (layer->depth_count == 0) {
+        if (layer->kind == GB_SLURRY)
+            mean->m = layer->back == GB_SCORED ? SCORED_BACK_M : SMOOTH_BACK_M;
+        return;
+    }
+    double n = (double)layer->depth_count;
+    double sum = 0;
+    for (size_t i = 0; i < layer->depth_count; i++)
+        sum += layer->depths_m[i];
+    mean->m = sum / n;
+    if (layer->depth_count < 2)
+        return;
+    double squares = 0;
+    for (size_t i = 0; i < layer->depth_count; i++)
+        squares += (layer->depths_m[i] - mean->m) * (layer->depths_m[i] - mean->m);
+    se->m = sqrt(squares / (n - 1.0) / n);
+}
+
+static double faces(const gb_layer *layer) {
+    return layer->kind == GB_SLURRY && layer->faces == GB_BOTH_FACES ? 2.0 : 1.0;
+}
+
+static double volume_each(const gb_layer *layer, const gb_take *take) {
+    switch (layer->kind) {
+    case GB_BED:
+    case GB_SLURRY:
+    case GB_SLAB:
+        return take->area.m2 * faces(layer) * take->depth.m;
+    case GB_JOINT:
+        return layer->joint_length.m * layer->joint_width.m * take->depth.m;
+    case GB_CORE:
+    case GB_VOLUME_LAYER:
+        return layer->volume.m3;
+    case GB_LAYER_KINDS:
+        break;
+    }
+    return NAN;
+}
+
+gb_status gb_take_off(const gb_piece *piece, const gb_layer *layer, gb_take *take) {
+    gb_take t = {.piece = piece,
+                 .layer = layer,
+                 .units = (double)piece->count,
+                 .area = {NAN},
+                 .depth = {NAN}};
+    bool laid = layer->kind == GB_BED || layer->kind == GB_SLURRY || layer->kind == GB_SLAB;
+    if (laid)
+        t.area = gb_bedded_area(piece);
+    if (laid || layer->kind == GB_JOINT)
+        gb_layer_depth(layer, &t.depth, &t.depth_se);
+    /* An overhang from both ends can leave a product of two negatives. */
+    bool whole = !laid || piece->width.m > piece->overhang_front.m;
+    t.each.m3 = volume_each(layer, &t);
+    t.net.m3 = t.units * t.each.m3;
+    if (!whole || !positive(t.each.m3) || !positive(t.units))
+        return GB_NOT_POSITIVE;
+    *take = t;
+    return GB_OK;
+}

@@ -1,0 +1,114 @@
+#include "gaugebox/quantity.h"
+
+#include <string.h>
+
+/* Sources: the foot, the pound and the US gallon (231 in3) are exact by definition, NIST
+   Handbook 44 appendix C; the foot-based speed units follow from them. */
+#define INCH   0.0254
+#define FOOT   0.3048
+#define YARD   0.9144
+#define POUND  0.45359237
+#define GALLON (231.0 * INCH * INCH * INCH)
+#define FOOT2  (FOOT * FOOT)
+#define FOOT3  (FOOT * FOOT * FOOT)
+
+#define UNIT(n, k, f, d)                                                                 \
+    { .name = (n), .kind = (k), .factor = (f), .divisor = (d), .zero = 0.0 }
+
+static const gb_unit UNITS[] = {
+    UNIT("mm", GB_LENGTH, 1.0, 1000.0),
+    UNIT("cm", GB_LENGTH, 1.0, 100.0),
+    UNIT("m", GB_LENGTH, 1.0, 1.0),
+    UNIT("in", GB_LENGTH, INCH, 1.0),
+    UNIT("inch", GB_LENGTH, INCH, 1.0),
+    UNIT("inches", GB_LENGTH, INCH, 1.0),
+    UNIT("''", GB_LENGTH, INCH, 1.0),
+    UNIT("ft", GB_LENGTH, FOOT, 1.0),
+    UNIT("foot", GB_LENGTH, FOOT, 1.0),
+    UNIT("feet", GB_LENGTH, FOOT, 1.0),
+    UNIT("'", GB_LENGTH, FOOT, 1.0),
+    UNIT("yd", GB_LENGTH, YARD, 1.0),
+    UNIT("mm2", GB_AREA, 1.0, 1e6),
+    UNIT("cm2", GB_AREA, 1.0, 1e4),
+    UNIT("m2", GB_AREA, 1.0, 1.0),
+    UNIT("in2", GB_AREA, INCH *INCH, 1.0),
+    UNIT("ft2", GB_AREA, FOOT2, 1.0),
+    UNIT("sq ft", GB_AREA, FOOT2, 1.0),
+    UNIT("yd2", GB_AREA, YARD *YARD, 1.0),
+    UNIT("mL", GB_VOLUME, 1.0, 1e6),
+    UNIT("ml", GB_VOLUME, 1.0, 1e6),
+    UNIT("L", GB_VOLUME, 1.0, 1000.0),
+    UNIT("l", GB_VOLUME, 1.0, 1000.0),
+    UNIT("litre", GB_VOLUME, 1.0, 1000.0),
+    UNIT("litres", GB_VOLUME, 1.0, 1000.0),
+    UNIT("liter", GB_VOLUME, 1.0, 1000.0),
+    UNIT("liters", GB_VOLUME, 1.0, 1000.0),
+    UNIT("m3", GB_VOLUME, 1.0, 1.0),
+    UNIT("in3", GB_VOLUME, INCH *INCH *INCH, 1.0),
+    UNIT("ft3", GB_VOLUME, FOOT3, 1.0),
+    UNIT("cu ft", GB_VOLUME, FOOT3, 1.0),
+    UNIT("yd3", GB_VOLUME, YARD *YARD *YARD, 1.0),
+    UNIT("cu yd", GB_VOLUME, YARD *YARD *YARD, 1.0),
+    UNIT("gal", GB_VOLUME, GALLON, 1.0),
+    UNIT("qt", GB_VOLUME, GALLON, 4.0),
+    UNIT("pt", GB_VOLUME, GALLON, 8.0),
+    UNIT("fl oz", GB_VOLUME, GALLON, 128.0),
+    UNIT("g", GB_MASS, 1.0, 1000.0),
+    UNIT("kg", GB_MASS, 1.0, 1.0),
+    UNIT("t", GB_MASS, 1000.0, 1.0),
+    UNIT("tonne", GB_MASS, 1000.0, 1.0),
+    UNIT("tonnes", GB_MASS, 1000.0, 1.0),
+    UNIT("oz", GB_MASS, POUND, 16.0),
+    UNIT("lb", GB_MASS, POUND, 1.0),
+    UNIT("lbs", GB_MASS, POUND, 1.0),
+    UNIT("short ton", GB_MASS, 2000.0 * POUND, 1.0),
+    UNIT("kg/m3", GB_DENSITY, 1.0, 1.0),
+    UNIT("lb/ft3", GB_DENSITY, POUND, FOOT3),
+    UNIT("lb/yd3", GB_DENSITY, POUND, YARD *YARD *YARD),
+    UNIT("C", GB_TEMP, 1.0, 1.0),
+    UNIT("°C", GB_TEMP, 1.0, 1.0),
+    {.name = "F", .kind = GB_TEMP, .factor = 5.0, .divisor = 9.0, .zero = 32.0},
+    {.name = "°F", .kind = GB_TEMP, .factor = 5.0, .divisor = 9.0, .zero = 32.0},
+    UNIT("s", GB_DURATION, 1.0, 1.0),
+    UNIT("min", GB_DURATION, 60.0, 1.0),
+    UNIT("m", GB_DURATION, 60.0, 1.0),
+    UNIT("h", GB_DURATION, 3600.0, 1.0),
+    UNIT("hr", GB_DURATION, 3600.0, 1.0),
+    UNIT("hours", GB_DURATION, 3600.0, 1.0),
+    UNIT("d", GB_DURATION, 86400.0, 1.0),
+    UNIT("day", GB_DURATION, 86400.0, 1.0),
+    UNIT("days", GB_DURATION, 86400.0, 1.0),
+    UNIT("%", GB_SHARE, 1.0, 100.0),
+    UNIT("%", GB_SLOPE, 1.0, 100.0),
+    UNIT("in/ft", GB_SLOPE, INCH, FOOT),
+    UNIT("mm/m", GB_SLOPE, 1.0, 1000.0),
+    UNIT("m/s", GB_SPEED, 1.0, 1.0),
+    UNIT("km/h", GB_SPEED, 1000.0, 3600.0),
+    UNIT("mph", GB_SPEED, 5280.0 * FOOT, 3600.0),
+    UNIT("treads/h", GB_TREAD_PACE, 1.0, 3600.0),
+    UNIT("tread/h", GB_TREAD_PACE, 1.0, 3600.0),
+    UNIT("ft2/h", GB_AREA_PACE, FOOT2, 3600.0),
+    UNIT("m2/h", GB_AREA_PACE, 1.0, 3600.0),
+    UNIT("ft3/h", GB_VOLUME_PACE, FOOT3, 3600.0),
+    UNIT("m3/h", GB_VOLUME_PACE, 1.0, 3600.0),
+};
+
+const gb_unit *gb_units(size_t *count) {
+    *count = sizeof UNITS / sizeof UNITS[0];
+    return UNITS;
+}
+
+double gb_from_unit(const gb_unit *unit, double number) {
+    return (number - unit->zero) * unit->factor / unit->divisor;
+}
+
+double gb_to_unit(const gb_unit *unit, double si) {
+    return si * unit->divisor / unit->factor + unit->zero;
+}
+
+const gb_unit *gb_find_unit(gb_kind kind, const char *name) {
+    for (size_t i = 0; i < sizeof UNITS / sizeof UNITS[0]; i++)
+        if (UNITS[i].kind == kind && strcmp(UNITS[i].name, name) == 0)
+            return &UNITS[i];
+    return NULL;
+}

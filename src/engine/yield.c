@@ -1,0 +1,169 @@
+#include "gaugebox/mix.h"
+
+#include "gaugebox/count.h"
+
+#include <math.h>
+#include <string.h>
+
+/* Fitted constants and bounds; see gb_make_recipe for what they were fitted to. */
+static const double WATER_DENSITY = 1000.0;  /* kg/m3 */
+static const double DEMAND_CEMENT = 0.22;    /* kg water per kg, plastic mortar */
+static const double DEMAND_SAND = 0.12;
+static const double DEMAND_LIME = 1.0;
+static const double STIFF_SHARE = 0.65;      /* of the plastic demand */
+static const double SAND_SHRINKAGE = 1.07;   /* loose dry sand in a mix it governs */
+static const double LIGHTEST_FRESH = 1200.0; /* kg/m3 */
+static const double HEAVIEST_FRESH = 2700.0;
+
+static bool positive(double x) {
+    return isfinite(x) && x > 0;
+}
+
+const char *gb_words_in(const gb_words *words, const char *language) {
+    const char *english = NULL;
+    for (size_t i = 0; i < words->count; i++) {
+        if (strcmp(words->phrases[i].language, language) == 0)
+            return words->phrases[i].text;
+        if (strcmp(words->phrases[i].language, "en") == 0)
+            english = words->phrases[i].text;
+    }
+    if (english != NULL)
+        return english;
+    return words->count > 0 ? words->phrases[0].text : "";
+}
+
+static bool usable_material(const gb_material *m) {
+    return m != NULL && positive(m->bulk.kg_m3) && positive(m->gravity) &&
+           (m->kind != GB_SAND || positive(m->dry_loose.kg_m3));
+}
+
+/* The masses of the parts, for one bag of the first part. */
+static gb_status weigh_parts(const gb_mix *mix, gb_recipe *r) {
+    const gb_part *first = &mix->parts[0];
+    if (!usable_material(first->material) || !positive(first->volume))
+        return GB_NOT_POSITIVE;
+    double per_volume = r->bag.kg / (first->volume * first->material->bulk.kg_m3);
+    for (size_t i = 0; i < mix->part_count; i++) {
+        const gb_part *p = &mix->parts[i];
+        if (!usable_material(p->material) || !positive(p->volume))
+            return GB_NOT_POSITIVE;
+        double kg = per_volume * p->volume * p->material->bulk.kg_m3;
+        r->part[i].kg = kg;
+        r->dry.kg += kg;
+        if (p->material->kind == GB_SAND)
+            r->sand.kg += kg;
+        else if (p->material->kind != GB_COARSE)
+            r->binder.kg += kg;
+    }
+    return GB_OK;
+}
+
+/* W = 0.22 C + 0.12 S + 1.0 L, and 0.65 of it for a stiff bed; all in kg. */
+static double water_demand(const gb_mix *mix, const gb_recipe *r) {
+    double water = 0;
+    for (size_t i = 0; i < mix->part_count; i++) {
+        switch (mix->parts[i].material->kind) {
+        case GB_CEMENT:
+            water += DEMAND_CEMENT * r->part[i].kg;
+            break;
+        case GB_LIME:
+            water += DEMAND_LIME * r->part[i].kg;
+            break;
+        case GB_SAND:
+            water += DEMAND_SAND * r->part[i].kg;
+            break;
+        case GB_COARSE: /* its water is stated by the mix, see water_of_parts */
+            break;
+        }
+    }
+    return mix->consistency == GB_STIFF ? STIFF_SHARE * water : water;
+}
+
+static gb_status water_of_parts(const gb_mix *mix, gb_recipe *r) {
+    double base = mix->water.basis == GB_WATER_BINDER ? r->binder.kg
+                                                      : water_demand(mix, r);
+    r->water_least.kg = mix->water.least.of_one * base;
+    r->water_usual.kg = mix->water.usual.of_one * base;
+    r->water_most.kg = mix->water.most.of_one * base;
+    bool good = positive(r->water_least.kg) && positive(r->water_usual.kg) &&
+                positive(r->water_most.kg);
+    return good ? GB_OK : GB_NOT_POSITIVE;
+}
+
+/* V_abs = (sum of mass / (1000 SG) + W/1000) / (1 - air); V = max(V_abs, V_sand). */
+static gb_status volume_of_parts(const gb_mix *mix, gb_recipe *r) {
+    double solid = 0;
+    double sand = 0;
+    for (size_t i = 0; i < mix->part_count; i++) {
+        const gb_material *m = mix->parts[i].material;
+        solid += r->part[i].kg / (m->gravity * WATER_DENSITY);
+        if (m->kind == GB_SAND)
+            sand += r->part[i].kg / (SAND_SHRINKAGE * m->dry_loose.kg_m3);
+    }
+    if (!(mix->air.of_one >= 0 && mix->air.of_one < 1))
+        return GB_NOT_POSITIVE;
+    double all = (solid + r->water_usual.kg / WATER_DENSITY) / (1.0 - mix->air.of_one);
+    r->yield.m3 = fmax(all, sand);
+    r->regime = sand > all ? GB_BY_SAND : GB_BY_SOLIDS;
+    r->route = GB_COMPUTED;
+    return GB_OK;
+}
+
+static gb_status recipe_of_parts(const gb_mix *mix, gb_mass bag, gb_recipe *r) {
+    if (mix->part_count > GB_MOST_PARTS || mix->parts[0].material == NULL)
+        return GB_NOT_POSITIVE;
+    r->bag = isnan(bag.kg) ? mix->parts[0].material->pack : bag;
+    if (!positive(r->bag.kg))
+        return GB_NOT_POSITIVE;
+    gb_status status = weigh_parts(mix, r);
+    if (status == GB_OK)
+        status = water_of_parts(mix, r);
+    if (status == GB_OK)
+        status = volume_of_parts(mix, r);
+    return status;
+}
+
+static gb_status recipe_of_label(const gb_mix *mix, const gb_label *label,
+                                 gb_recipe *r) {
+    r->bag = label->bag;
+    r->dry = label->bag;
+    r->yield = label->yield;
+    r->route = GB_LABELLED;
+    r->regime = GB_BY_LABEL;
+    r->water_least.kg = mix->water.bag_least.m3 * WATER_DENSITY;
+    r->water_usual.kg = mix->water.bag_usual.m3 * WATER_DENSITY;
+    r->water_most.kg = mix->water.bag_most.m3 * WATER_DENSITY;
+    bool good = positive(r->bag.kg) && positive(r->yield.m3) &&
+                positive(r->water_least.kg) && positive(r->water_usual.kg) &&
+                positive(r->water_most.kg);
+    return good ? GB_OK : GB_NOT_POSITIVE;
+}
+
+/* A yield that the user states replaces ours, scaled to the bag in use. */
+static gb_status take_own(const gb_label *own, bool measured, gb_recipe *r) {
+    if (!positive(own->bag.kg) || !positive(own->yield.m3))
+        return GB_NOT_POSITIVE;
+    r->yield.m3 = own->yield.m3 * (r->bag.kg / own->bag.kg);
+    r->route = measured ? GB_MEASURED : GB_LABELLED;
+    r->regime = GB_BY_LABEL;
+    return GB_OK;
+}
+
+gb_status gb_make_recipe(const gb_mix *mix, const gb_label *own, bool measured,
+                         gb_mass bag, gb_recipe *recipe) {
+    gb_recipe r = {0};
+    gb_status status = GB_NOT_POSITIVE;
+    if (mix->part_count > 0)
+        status = recipe_of_parts(mix, bag, &r);
+    else
+        status = recipe_of_label(mix, own != NULL ? own : &mix->label, &r);
+    if (status == GB_OK && own != NULL)
+        status = take_own(own, measured, &r);
+    if (status != GB_OK)
+        return status;
+    double fresh = (r.dry.kg + r.water_usual.kg) / r.yield.m3;
+    if (gb_under(fresh, LIGHTEST_FRESH) || gb_over(fresh, HEAVIEST_FRESH))
+        return GB_IMPOSSIBLE;
+    *recipe = r;
+    return GB_OK;
+}

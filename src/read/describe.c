@@ -1,0 +1,111 @@
+#include "read/schema.h"
+
+static const struct {
+    const char *name;
+    const char *example;
+} KINDS[] = {
+    [GB_LENGTH] = {"a length", "\"1-1/4 in\", \"4 ft 6 in\" or \"38 mm\""},
+    [GB_AREA] = {"an area", "\"40 ft2\" or \"3.7 m2\""},
+    [GB_VOLUME] = {"a volume", "\"6 ft3\", \"12 qt\" or \"170 L\""},
+    [GB_MASS] = {"a mass", "\"94 lb\" or \"25 kg\""},
+    [GB_DENSITY] = {"a density", "\"80 lb/ft3\" or \"1400 kg/m3\""},
+    [GB_TEMP] = {"a temperature", "\"62 F\" or \"17 C\""},
+    [GB_DURATION] = {"a time", "\"2h30m\", \"20 min\" or \"3 days\""},
+    [GB_SHARE] = {"a share", "\"10%\""},
+    [GB_SLOPE] = {"a slope", "\"1/4in/ft\", \"1:48\" or \"2%\""},
+    [GB_SPEED] = {"a speed", "\"8 mph\" or \"13 km/h\""},
+    [GB_TREAD_PACE] = {"a pace", "\"3 treads/h\""},
+    [GB_AREA_PACE] = {"a pace", "\"40 ft2/h\" or \"4 m2/h\""},
+    [GB_VOLUME_PACE] = {"a pace", "\"3 ft3/h\" or \"0.1 m3/h\""},
+};
+_Static_assert(sizeof KINDS / sizeof KINDS[0] == GB_KINDS, "a row for every kind");
+
+const char *gb_kind_name(gb_kind kind) {
+    return KINDS[kind].name;
+}
+
+const char *gb_kind_example(gb_kind kind) {
+    return KINDS[kind].example;
+}
+
+static void add_bounds(const gb_key *key, gb_text *to) {
+    if (key->least != NULL) {
+        gb_text_add(to, key->most != NULL ? " from " : " of at least ");
+        gb_text_add(to, key->least);
+    }
+    if (key->most != NULL) {
+        gb_text_add(to, key->least != NULL ? " to " : " of at most ");
+        gb_text_add(to, key->most);
+    }
+}
+
+static void add_choices(const gb_key *key, gb_text *to) {
+    for (size_t i = 0; key->choices[i] != NULL; i++) {
+        if (i > 0)
+            gb_text_add(to, key->choices[i + 1] == NULL ? " or " : ", ");
+        gb_text_add(to, "\"");
+        gb_text_add(to, key->choices[i]);
+        gb_text_add(to, "\"");
+    }
+}
+
+static void describe_quantity(const gb_key *key, gb_text *to) {
+    gb_text_add(to, KINDS[key->quantity].name);
+    add_bounds(key, to);
+    gb_text_add(to, ", such as ");
+    gb_text_add(to, KINDS[key->quantity].example);
+    if (key->kind == GB_KEY_QUANTITIES)
+        gb_text_add(to, ", or several in [ ]");
+}
+
+void gb_describe_key(const gb_key *key, gb_text *to) {
+    switch (key->kind) {
+    case GB_KEY_QUANTITY:
+    case GB_KEY_QUANTITIES:
+        describe_quantity(key, to);
+        return;
+    case GB_KEY_WHOLE:
+    case GB_KEY_NUMBER:
+        gb_text_add(to, key->kind == GB_KEY_WHOLE ? "a whole number" : "a number");
+        add_bounds(key, to);
+        gb_text_add(to, ", without a unit");
+        return;
+    case GB_KEY_SIZE:
+        gb_text_add(to, "two lengths");
+        add_bounds(key, to);
+        gb_text_add(to, ", such as \"5 ft x 14 in\"");
+        return;
+    case GB_KEY_CHOICE:
+        add_choices(key, to);
+        return;
+    case GB_KEY_CHOICES:
+        gb_text_add(to, "a list in [ ] of ");
+        add_choices(key, to);
+        return;
+    case GB_KEY_TEXT:
+    case GB_KEY_REF:
+        gb_text_add(to, "a text in double quotes");
+        return;
+    case GB_KEY_WORDS:
+        gb_text_add(to, "a text by language, as { en = \"...\"; }");
+        return;
+    case GB_KEY_WORDS_LIST:
+        gb_text_add(to, "a list of texts by language, as ( { en = \"...\"; } )");
+        return;
+    case GB_KEY_FLAG:
+        gb_text_add(to, "true or false");
+        return;
+    case GB_KEY_CLOCK:
+        gb_text_add(to, "a time of day, such as \"07:30\"");
+        return;
+    case GB_KEY_PACE:
+        gb_text_add(to, "a pace, such as \"3 treads/h\", \"40 ft2/h\" or \"3 ft3/h\"");
+        return;
+    case GB_KEY_GROUP:
+        gb_text_add(to, "a group, as { ... }");
+        return;
+    case GB_KEY_GROUPS:
+        gb_text_add(to, "a list of groups, as ( { ... }, { ... } )");
+        return;
+    }
+}

@@ -1,0 +1,90 @@
+#include "read/diag.h"
+
+#include <stdarg.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+static void *take(void *user, size_t bytes) {
+    (void)user;
+    return malloc(bytes);
+}
+
+static void give_back(void *user, void *block) {
+    (void)user;
+    free(block);
+}
+
+gb_supply gb_malloc_supply(void) {
+    return (gb_supply){take, give_back, NULL};
+}
+
+void gb_diags_init(gb_diags *diags, gb_arena *arena) {
+    *diags = (gb_diags){.arena = arena};
+}
+
+bool gb_diags_any(const gb_diags *diags) {
+    return diags->count > 0 || diags->more > 0 || diags->no_memory;
+}
+
+void gb_report(gb_diags *diags, const char *file, int line, const char *format, ...) {
+    if (diags->count == GB_MOST_DIAGS) {
+        diags->more++;
+        return;
+    }
+    char text[1024];
+    va_list args;
+    va_start(args, format);
+    int n = vsnprintf(text, sizeof text, format, args);
+    va_end(args);
+    char *copy = n < 0 ? NULL : gb_arena_copy(diags->arena, text);
+    char *name = gb_arena_copy(diags->arena, file);
+    if (copy == NULL || name == NULL) {
+        diags->no_memory = true;
+        return;
+    }
+    diags->list[diags->count++] = (gb_diag){name, line, copy};
+}
+
+/* Faults are few and come nearly sorted: insertion keeps equal lines in order. Files
+   keep the order in which they were first named. */
+static bool goes_before(const gb_diag *a, const gb_diag *b) {
+    return strcmp(a->file, b->file) == 0 && a->line < b->line;
+}
+
+static void sort_by_line(gb_diags *diags) {
+    for (size_t i = 1; i < diags->count; i++) {
+        gb_diag moving = diags->list[i];
+        size_t at = i;
+        for (; at > 0 && goes_before(&moving, &diags->list[at - 1]); at--)
+            diags->list[at] = diags->list[at - 1];
+        diags->list[at] = moving;
+    }
+}
+
+/* What a user typed may hold terminal escapes; they must not reach the screen. */
+static void add_clean(gb_text *to, const char *text) {
+    for (const char *c = text; *c != '\0'; c++)
+        gb_text_add_char(to, (unsigned char)*c < ' ' || *c == 127 ? '?' : *c);
+}
+
+void gb_diags_print(gb_diags *diags, gb_text *to) {
+    sort_by_line(diags);
+    for (size_t i = 0; i < diags->count; i++) {
+        add_clean(to, diags->list[i].file);
+        if (diags->list[i].line > 0) {
+            gb_text_add(to, ":");
+            gb_text_add_int(to, diags->list[i].line);
+        }
+        gb_text_add(to, ": error: ");
+        add_clean(to, diags->list[i].text);
+        gb_text_add(to, "\n");
+    }
+    if (diags->more > 0) {
+        gb_text_add(to, "and ");
+        gb_text_add_int(to, (int64_t)diags->more);
+        gb_text_add(to, " more faults\n");
+    }
+    if (diags->no_memory)
+        gb_text_add(to, "error: out of memory\n");
+}

@@ -1,0 +1,346 @@
+#include "read/diag.h"
+#include "read/nearest.h"
+#include "read/reader.h"
+#include "read/schemas.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+typedef struct job_reader {
+    gb_reader base;
+    gb_mix_table *table;
+    gb_job *job;
+    const gb_mix **mixes; /* room for one per layer */
+    size_t mix_count;
+} job_reader;
+
+/* ---- pieces and layers ----------------------------------------------------------- */
+
+static void check_piece(job_reader *r, const gb_piece *p) {
+    bool sized = !isnan(p->length.m);
+    bool laid = false;
+    for (size_t i = 0; i < p->layer_count; i++) {
+        gb_layer_kind kind = p->layers[i].kind;
+        laid = laid || kind == GB_BED || kind == GB_SLURRY || kind == GB_SLAB;
+    }
+    if (laid && !sized)
+        gb_report(r->base.diags, r->base.file, p->line,
+                  "piece '%s' has no 'size', and a bed, slurry or slab needs one; add: "
+                  "size = \"5 ft x 14 in\"",
+                  p->name);
+    if (sized && (p->overhang_front.m >= p->width.m ||
+                  2 * p->overhang_side.m >= p->length.m))
+        gb_report(r->base.diags, r->base.file, p->line,
+                  "piece '%s' overhangs by its whole size; nothing is left to bed, "
+                  "check overhang and size",
+                  p->name);
+}
+
+/* Which keys a kind of layer needs, and which mean nothing in it. */
+typedef enum need { NO, MAY, MUST } need;
+static const struct {
+    need depth, joint, volume;
+} NEEDS[] = {
+    [GB_BED] = {MUST, NO, NO},   [GB_SLURRY] = {MAY, NO, NO},
+    [GB_JOINT] = {MUST, MUST, NO}, [GB_SLAB] = {MUST, NO, NO},
+    [GB_CORE] = {NO, NO, MUST},  [GB_VOLUME_LAYER] = {NO, NO, MUST},
+};
+_Static_assert(sizeof NEEDS / sizeof NEEDS[0] == GB_LAYER_KINDS, "a row for every kind");
+
+static void check_key(job_reader *r, const gb_layer *layer, const char *key, bool stated,
+                      need needed) {
+    const char *kind = GB_LAYER_WORDS[layer->kind];
+    if (needed == MUST && !stated)
+        gb_report(r->base.diags, r->base.file, layer->line,
+                  "a %s needs '%s'; add it, see `gaugebox keys job`", kind, key);
+    if (needed == NO && stated)
+        gb_report(r->base.diags, r->base.file, layer->line,
+                  "'%s' says nothing about a %s; take it out, or change the layer's kind",
+                  key, kind);
+}
+
+static void check_layer(job_reader *r, const gb_layer *layer) {
+    static const double THICKEST_SLURRY_M = 0.0127; /* 1/2 in: more is a bed */
+    gb_layer_kind kind = layer->kind;
+    check_key(r, layer, "depth", layer->depth_count > 0, NEEDS[kind].depth);
+    check_key(r, layer, "joint_length", !isnan(layer->joint_length.m), NEEDS[kind].joint);
+    check_key(r, layer, "joint_width", !isnan(layer->joint_width.m), NEEDS[kind].joint);
+    check_key(r, layer, "volume", !isnan(layer->volume.m3), NEEDS[kind].volume);
+    for (size_t i = 0; kind == GB_SLURRY && i < layer->depth_count; i++)
+        if (layer->depths_m[i] > THICKEST_SLURRY_M)
+            gb_report(r->base.diags, r->base.file, layer->line,
+                      "a slurry of more than 1/2 in is a bed; check its depth (1/16 to "
+                      "1/8 in is usual)");
+}
+
+static bool known_mix(job_reader *r, const gb_mix *mix) {
+    for (size_t i = 0; i < r->mix_count; i++)
+        if (r->mixes[i] == mix)
+            return true;
+    return false;
+}
+
+static const gb_mix *job_mix(const job_reader *r, const char *id) {
+    for (size_t i = 0; i < r->mix_count; i++)
+        if (strcmp(r->mixes[i]->id, id) == 0)
+            return r->mixes[i];
+    return NULL;
+}
+
+static void check_use(job_reader *r, const gb_layer *layer, const gb_mix *mix) {
+    if (mix->uses & (1u << layer->kind))
+        return;
+    gb_text uses;
+    gb_text_init(&uses, r->base.arena);
+    for (unsigned k = 0; k < GB_LAYER_KINDS; k++) {
+        if (!(mix->uses & (1u << k)))
+            continue;
+        gb_text_add(&uses, uses.length > 0 ? ", " : "");
+        gb_text_add(&uses, GB_LAYER_WORDS[k]);
+    }
+    gb_report(r->base.diags, r->base.file, layer->mix.line,
+              "mix '%s' is not for a %s but for: %s; `gaugebox mix` lists the others",
+              mix->id, GB_LAYER_WORDS[layer->kind], gb_text_get(&uses));
+}
+
+static void find_mix(job_reader *r, const gb_layer *layer) {
+    /* 10,000 pieces name few mixes: those found before need no second search. */
+    const gb_mix *mix = job_mix(r, layer->mix.text);
+    if (mix == NULL)
+        mix = gb_mix_find(r->table, layer->mix, r->base.file);
+    if (mix == NULL)
+        return;
+    check_use(r, layer, mix);
+    if (!known_mix(r, mix))
+        r->mixes[r->mix_count++] = mix;
+}
+
+static int by_name(const void *a, const void *b) {
+    const gb_piece *const *x = a;
+    const gb_piece *const *y = b;
+    int order = strcmp((*x)->name, (*y)->name);
+    return order != 0 ? order : (*x)->line - (*y)->line;
+}
+
+/* Sorting keeps 10,000 pieces from being compared with each other one by one. */
+static void check_names(job_reader *r) {
+    const gb_job *job = r->job;
+    const gb_piece **sorted =
+        gb_arena_take(r->base.arena, job->piece_count + 1, sizeof(const gb_piece *));
+    if (sorted == NULL) {
+        r->base.diags->no_memory = true;
+        return;
+    }
+    for (size_t i = 0; i < job->piece_count; i++)
+        sorted[i] = &job->pieces[i];
+    qsort(sorted, job->piece_count, sizeof(const gb_piece *), by_name);
+    for (size_t i = 1; i < job->piece_count; i++)
+        if (strcmp(sorted[i]->name, sorted[i - 1]->name) == 0)
+            gb_report(r->base.diags, r->base.file, sorted[i]->line,
+                      "piece '%s' is here twice, first at line %d; rename one, or raise "
+                      "the first one's count",
+                      sorted[i]->name, sorted[i - 1]->line);
+}
+
+static bool all_named(const gb_job *job) {
+    for (size_t i = 0; i < job->piece_count; i++)
+        if (job->pieces[i].name == NULL)
+            return false;
+    return true;
+}
+
+static void check_pieces(job_reader *r) {
+    gb_job *job = r->job;
+    size_t layers = 0;
+    for (size_t i = 0; i < job->piece_count; i++)
+        layers += job->pieces[i].layer_count;
+    r->mixes = gb_arena_take(r->base.arena, layers + 1, sizeof(const gb_mix *));
+    if (r->mixes == NULL) {
+        r->base.diags->no_memory = true;
+        return;
+    }
+    if (all_named(job))
+        check_names(r);
+    for (size_t i = 0; i < job->piece_count; i++) {
+        const gb_piece *p = &job->pieces[i];
+        if (p->name != NULL)
+            check_piece(r, p);
+        for (size_t k = 0; k < p->layer_count; k++) {
+            check_layer(r, &p->layers[k]);
+            if (p->layers[k].mix.text != NULL)
+                find_mix(r, &p->layers[k]);
+        }
+    }
+    job->mixes = r->mixes;
+    job->mix_count = r->mix_count;
+}
+
+/* ---- the rest of the job --------------------------------------------------------- */
+
+static bool is_material(const job_reader *r, const char *name) {
+    return gb_material_find(r->table, name) != NULL;
+}
+
+static void check_waste(job_reader *r) {
+    const gb_job *job = r->job;
+    for (size_t i = 0; i < job->waste_count; i++) {
+        const gb_ref *of = &job->wastes[i].of;
+        if (of->text == NULL)
+            continue;
+        if (job_mix(r, of->text) == NULL && !is_material(r, of->text))
+            gb_report(r->base.diags, r->base.file, of->line,
+                      "waste of '%s': no piece uses such a mix, and it is no material; "
+                      "name a mix of this job or a material",
+                      of->text);
+        for (size_t k = 0; k < i; k++)
+            if (job->wastes[k].of.text != NULL &&
+                strcmp(job->wastes[k].of.text, of->text) == 0)
+                gb_report(r->base.diags, r->base.file, of->line,
+                          "waste of '%s' is stated twice, first at line %d; keep one",
+                          of->text, job->wastes[k].of.line);
+    }
+}
+
+static void check_label_water(job_reader *r, const gb_own_label *l, const gb_mix *mix) {
+    int stated = !isnan(l->least.m3) + !isnan(l->usual.m3) + !isnan(l->most.m3);
+    bool blend = mix->part_count == 0;
+    if (stated > 0 && !blend)
+        gb_report(r->base.diags, r->base.file, l->label.line,
+                  "the water of '%s' is computed, a label states only that of a bagged "
+                  "blend; take least, usual and never_past out",
+                  mix->id);
+    else if (stated != 0 && stated != 3)
+        gb_report(r->base.diags, r->base.file, l->label.line,
+                  "the label of '%s' states some of its water; state all of least, usual "
+                  "and never_past, or none",
+                  mix->id);
+    else if (l->least.m3 > l->usual.m3 || l->usual.m3 > l->most.m3)
+        gb_report(r->base.diags, r->base.file, l->label.line,
+                  "the water on the label of '%s' runs backwards; least must not be over "
+                  "usual, nor usual over never_past",
+                  mix->id);
+    if (blend && stated == 0 && !(fabs(l->label.bag.kg / mix->label.bag.kg - 1) < 0.01))
+        gb_report(r->base.diags, r->base.file, l->label.line,
+                  "the bag of '%s' differs from the mix table's, so its water does too; "
+                  "add least, usual and never_past from the bag",
+                  mix->id);
+}
+
+static void check_label_yield(job_reader *r, const gb_own_label *l, const gb_mix *mix) {
+    gb_mix copy = *mix;
+    if (!isnan(l->usual.m3)) {
+        copy.water.bag_least = l->least;
+        copy.water.bag_usual = l->usual;
+        copy.water.bag_most = l->most;
+    }
+    gb_recipe recipe;
+    gb_mass any = {NAN};
+    if (gb_make_recipe(&copy, &l->label, l->measured, any, &recipe) != GB_OK)
+        gb_report(r->base.diags, r->base.file, l->label.line,
+                  "mass and volume on the label of '%s' do not fit: fresh mixes weigh "
+                  "1200 to 2700 kg/m3 (75 to 169 lb/ft3); check the bag and the yield",
+                  mix->id);
+}
+
+static void check_labels(job_reader *r) {
+    const gb_job *job = r->job;
+    for (size_t i = 0; i < job->label_count; i++) {
+        const gb_own_label *l = &job->labels[i];
+        if (l->mix.text == NULL)
+            continue;
+        const gb_mix *mix = job_mix(r, l->mix.text);
+        if (mix == NULL) {
+            gb_report(r->base.diags, r->base.file, l->mix.line,
+                      "label of '%s': no piece uses such a mix; check its name",
+                      l->mix.text);
+            continue;
+        }
+        for (size_t k = 0; k < i; k++)
+            if (job->labels[k].mix.text != NULL &&
+                strcmp(job->labels[k].mix.text, l->mix.text) == 0)
+                gb_report(r->base.diags, r->base.file, l->mix.line,
+                          "the label of '%s' is stated twice, first at line %d; keep one",
+                          l->mix.text, job->labels[k].mix.line);
+        check_label_water(r, l, mix);
+        if (!isnan(l->label.bag.kg) && !isnan(l->label.yield.m3))
+            check_label_yield(r, l, mix);
+    }
+}
+
+static void check_packs(job_reader *r) {
+    for (size_t i = 0; i < r->job->pack_count; i++) {
+        const gb_ref *material = &r->job->packs[i].material;
+        if (material->text != NULL && !is_material(r, material->text))
+            gb_report(r->base.diags, r->base.file, material->line,
+                      "'%s' is no material of the mix table; see materials.cfg there",
+                      material->text);
+    }
+}
+
+static void check_weather(job_reader *r) {
+    const gb_weather *w = &r->job->weather;
+    if (w->low.c > w->air.c)
+        gb_report(r->base.diags, r->base.file, w->line,
+                  "the low is above the air temperature; check which is which");
+}
+
+static void check_pace(job_reader *r) {
+    const gb_job *job = r->job;
+    if (isnan(job->crew.pace.treads_s))
+        return;
+    for (size_t i = 0; i < job->piece_count; i++)
+        if (job->pieces[i].kind == GB_TREAD && !isnan(job->pieces[i].length.m))
+            return;
+    gb_report(r->base.diags, r->base.file, job->crew.pace.line,
+              "the pace counts treads, and no piece with a size is a tread; write it as "
+              "\"40 ft2/h\" or \"4 m2/h\"");
+}
+
+bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena,
+                 gb_diags *diags, gb_job *job) {
+    gb_job_file read = {0};
+    size_t before = diags->count + diags->more;
+    job_reader r = {.base = {file, arena, diags}, .table = table, .job = &read.job};
+    if (!gb_read_file(&r.base, &GB_JOB_SCHEMA, &read))
+        return false;
+    read.job.file = file;
+    check_pieces(&r);
+    check_waste(&r);
+    check_labels(&r);
+    check_packs(&r);
+    check_weather(&r);
+    check_pace(&r);
+    if (diags->count + diags->more > before || diags->no_memory)
+        return false;
+    *job = read.job;
+    return true;
+}
+
+bool gb_report_plan(gb_status status, const gb_job *job, const gb_mix *bad_mix,
+                    gb_diags *diags) {
+    const char *id = bad_mix != NULL ? bad_mix->id : "the job";
+    switch (status) {
+    case GB_OK:
+        return true;
+    case GB_NO_MEMORY:
+        diags->no_memory = true;
+        return false;
+    case GB_OVERFLOW:
+        gb_report(diags, job->file, 0,
+                  "%s needs more bags or batches than can be counted (a thousand "
+                  "million); check counts and sizes",
+                  id);
+        return false;
+    case GB_IMPOSSIBLE:
+    case GB_NOT_POSITIVE:
+    case GB_TOO_WET:
+    case GB_NO_PACE:
+        gb_report(diags, job->file, 0,
+                  "%s cannot be planned: a size, a yield or a pace is not above zero; "
+                  "check its figures",
+                  id);
+        return false;
+    }
+    return false;
+}

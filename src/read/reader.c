@@ -1,0 +1,82 @@
+#include "read/reader.h"
+
+#include "read/diag.h"
+#include "read/nearest.h"
+#include "read/values.h"
+
+#include <string.h>
+
+static const gb_key *find_key(const gb_schema *schema, const char *name) {
+    for (size_t i = 0; i < schema->key_count; i++)
+        if (strcmp(schema->keys[i].name, name) == 0)
+            return &schema->keys[i];
+    return NULL;
+}
+
+static void unknown_key(gb_reader *r, const config_setting_t *s, const gb_schema *schema) {
+    const char *name = config_setting_name(s);
+    gb_nearest nearest;
+    gb_nearest_init(&nearest, name);
+    for (size_t i = 0; i < schema->key_count; i++)
+        gb_nearest_offer(&nearest, schema->keys[i].name);
+    int line = (int)config_setting_source_line(s);
+    if (nearest.best != NULL) {
+        gb_report(r->diags, r->file, line,
+                  "'%s' is no key of %s; did you mean '%s'?", name, schema->name,
+                  nearest.best);
+        return;
+    }
+    gb_text known;
+    gb_text_init(&known, r->arena);
+    for (size_t i = 0; i < schema->key_count; i++) {
+        gb_text_add(&known, i == 0 ? "" : ", ");
+        gb_text_add(&known, schema->keys[i].name);
+    }
+    gb_report(r->diags, r->file, line, "'%s' is no key of %s; known are: %s", name,
+              schema->name, gb_text_get(&known));
+}
+
+static void missing_key(gb_reader *r, int line, const gb_schema *schema,
+                        const gb_key *key) {
+    gb_text text;
+    gb_text_init(&text, r->arena);
+    gb_describe_key(key, &text);
+    gb_report(r->diags, r->file, line, "%s has no '%s'; add: %s = %s", schema->name,
+              key->name, key->name, gb_text_get(&text));
+}
+
+/* Two passes over the settings: what is there, then what is missing. */
+void gb_read_group(gb_reader *reader, const config_setting_t *group,
+                   const gb_schema *schema, void *out) {
+    bool seen[64] = {false};
+    int line = (int)config_setting_source_line(group);
+    memset(out, 0, schema->size);
+    for (size_t i = 0; i < schema->key_count; i++)
+        gb_default_value(reader, &schema->keys[i], out);
+    if (schema->line_offset != GB_NO_LINE)
+        memcpy((char *)out + schema->line_offset, &line, sizeof line);
+    int count = config_setting_length(group);
+    for (int i = 0; i < count; i++) {
+        const config_setting_t *s = config_setting_get_elem(group, (unsigned)i);
+        const char *name = config_setting_name(s);
+        const gb_key *key = find_key(schema, name);
+        if (key != NULL) {
+            seen[key - schema->keys] = true;
+            gb_read_value(reader, s, key, out);
+        } else if (strcmp(name, GB_END_KEY) != 0) {
+            unknown_key(reader, s, schema);
+        }
+    }
+    for (size_t i = 0; i < schema->key_count; i++)
+        if (schema->keys[i].required && !seen[i])
+            missing_key(reader, line, schema, &schema->keys[i]);
+}
+
+bool gb_read_file(gb_reader *reader, const gb_schema *schema, void *out) {
+    config_t config;
+    if (!gb_load_config(reader->file, reader->arena, reader->diags, &config))
+        return false;
+    gb_read_group(reader, config_root_setting(&config), schema, out);
+    config_destroy(&config);
+    return true;
+}

@@ -1,0 +1,62 @@
+/* Schema tables: one row for every key that a file may hold. The same rows drive the
+   reading, the checking, the advice on an unknown key, and the printed reference. */
+#ifndef READ_SCHEMA_H
+#define READ_SCHEMA_H
+
+#include "read/source.h"
+
+typedef enum gb_key_kind {
+    GB_KEY_TEXT,       /* const char * */
+    GB_KEY_REF,        /* gb_ref: a text that names something elsewhere */
+    GB_KEY_WORDS,      /* gb_words: { en = "..."; es = "..."; } */
+    GB_KEY_WORDS_LIST, /* const gb_words * and a count: ( { en = "..." }, ... ) */
+    GB_KEY_QUANTITY,   /* double, in the SI unit of `quantity` */
+    GB_KEY_QUANTITIES, /* const double * and a count: one, or [ several ] */
+    GB_KEY_WHOLE,      /* size_t */
+    GB_KEY_NUMBER,     /* double, without a unit */
+    GB_KEY_FLAG,       /* bool */
+    GB_KEY_CHOICE,     /* int, an index into choices */
+    GB_KEY_CHOICES,    /* unsigned, bit 1 << index for each: [ "bed", "joint" ] */
+    GB_KEY_SIZE,       /* two gb_length, one behind the other: "5 ft x 14 in" */
+    GB_KEY_CLOCK,      /* double, seconds since midnight: "07:30" */
+    GB_KEY_PACE,       /* gb_pace */
+    GB_KEY_GROUP,      /* a struct, read by child */
+    GB_KEY_GROUPS      /* const struct * and a count: ( { ... }, { ... } ) */
+} gb_key_kind;
+
+typedef struct gb_schema gb_schema;
+
+typedef struct gb_key {
+    const char *name;
+    gb_key_kind kind;
+    gb_kind quantity;
+    bool required;
+    const char *fallback; /* as a user would write it; NULL: NaN, NULL or zero */
+    const char *least;    /* bounds, as a user would write them; both inclusive */
+    const char *most;
+    const char *const *choices; /* ends in NULL */
+    const gb_schema *child;
+    size_t offset;       /* of the value in the struct */
+    size_t count_offset; /* of its count */
+    const char *help;
+} gb_key;
+
+struct gb_schema {
+    const char *name; /* "piece" */
+    const gb_key *keys;
+    size_t key_count;
+    size_t size;        /* of the struct */
+    size_t line_offset; /* of an int that takes the group's line; GB_NO_LINE: none */
+};
+
+#define GB_NO_LINE ((size_t)-1)
+
+/* How the kind and bounds of a key read in a sentence: "a length from 1/16 in to 24 in,
+   such as \"1-1/4 in\"". */
+void gb_describe_key(const gb_key *key, gb_text *to);
+
+/* What a quantity of that kind is called, and how one is written. */
+const char *gb_kind_name(gb_kind kind);
+const char *gb_kind_example(gb_kind kind);
+
+#endif

@@ -1,0 +1,54 @@
+/* The schemas of all files, and the structs that only reading knows. */
+#ifndef READ_SCHEMAS_H
+#define READ_SCHEMAS_H
+
+#include "read/schema.h"
+
+/* A job file as read, before its names are looked up. */
+typedef struct gb_job_file {
+    size_t format;
+    gb_job job;
+} gb_job_file;
+
+typedef struct gb_material_file {
+    size_t format;
+    gb_material *list;
+    size_t count;
+} gb_material_file;
+
+typedef struct gb_mix_file {
+    size_t format;
+    gb_mix *list;
+    size_t count;
+} gb_mix_file;
+
+typedef struct gb_price_file {
+    size_t format;
+    size_t decimals;
+    gb_price_book book;
+} gb_price_file;
+
+extern const gb_schema GB_JOB_SCHEMA;
+extern const gb_schema GB_MATERIAL_SCHEMA;
+extern const gb_schema GB_MIX_SCHEMA;
+extern const gb_schema GB_PRICE_SCHEMA;
+
+/* The words for gb_layer_kind, in its order; used by jobs and by mixes. */
+extern const char *const GB_LAYER_WORDS[];
+
+/* Bits for keys that every file begins with. */
+#define GB_FORMAT_KEY(type)                                                              \
+    {                                                                                    \
+        .name = "format", .kind = GB_KEY_WHOLE, .required = true, .least = "1",          \
+        .most = "1", .offset = offsetof(type, format),                                   \
+        .help = "version of the file's form"                                             \
+    }
+
+/* A schema's row count and the schema itself, from the array of its keys. */
+#define GB_SCHEMA(title, rows, type, line)                                               \
+    {                                                                                    \
+        .name = (title), .keys = (rows), .key_count = sizeof(rows) / sizeof((rows)[0]),  \
+        .size = sizeof(type), .line_offset = (line)                                      \
+    }
+
+#endif

@@ -1,0 +1,381 @@
+#include "read/diag.h"
+#include "read/nearest.h"
+#include "read/reader.h"
+#include "read/schemas.h"
+
+#include <dirent.h>
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+/* One family's file in one folder, once it was read. */
+typedef struct family {
+    struct family *next;
+    const char *file;
+    gb_mix *list;
+    size_t count;
+} family;
+
+struct gb_mix_table {
+    const char *const *folders;
+    size_t folder_count;
+    gb_arena *arena;
+    gb_diags *diags;
+    gb_material *materials; /* of all folders, in order of search */
+    size_t material_count;
+    bool materials_read;
+    family *families;
+};
+
+static const char MATERIALS[] = "materials";
+
+gb_mix_table *gb_mix_table_open(const char *const *folders, size_t folder_count,
+                                gb_arena *arena, gb_diags *diags) {
+    gb_mix_table *table = gb_arena_take(arena, 1, sizeof *table);
+    if (table == NULL) {
+        diags->no_memory = true;
+        return NULL;
+    }
+    table->folders = folders;
+    table->folder_count = folder_count;
+    table->arena = arena;
+    table->diags = diags;
+    return table;
+}
+
+static const char *path_of(gb_mix_table *t, const char *folder, const char *name,
+                           size_t name_length) {
+    gb_text path;
+    gb_text_init(&path, t->arena);
+    gb_text_add(&path, folder);
+    gb_text_add(&path, "/");
+    gb_text_add_bytes(&path, name, name_length);
+    gb_text_add(&path, ".cfg");
+    if (path.failed)
+        t->diags->no_memory = true;
+    return gb_text_get(&path);
+}
+
+/* ---- materials ------------------------------------------------------------------- */
+
+static void check_materials(gb_mix_table *t, const char *file, const gb_material *list,
+                            size_t count) {
+    for (size_t i = 0; i < count; i++)
+        for (size_t k = 0; k < i; k++)
+            if (list[i].name != NULL && list[k].name != NULL &&
+                strcmp(list[i].name, list[k].name) == 0)
+                gb_report(t->diags, file, list[i].line,
+                          "material '%s' is here twice, first at line %d; rename one",
+                          list[i].name, list[k].line);
+}
+
+static void add_materials(gb_mix_table *t, const gb_material *list, size_t count) {
+    gb_material *all = gb_arena_take(t->arena, t->material_count + count, sizeof *all);
+    if (all == NULL) {
+        t->diags->no_memory = true;
+        return;
+    }
+    if (t->material_count > 0)
+        memcpy(all, t->materials, t->material_count * sizeof *all);
+    memcpy(all + t->material_count, list, count * sizeof *all);
+    t->materials = all;
+    t->material_count += count;
+}
+
+static void read_materials(gb_mix_table *t) {
+    if (t->materials_read)
+        return;
+    t->materials_read = true;
+    for (size_t i = 0; i < t->folder_count; i++) {
+        const char *file = path_of(t, t->folders[i], MATERIALS, strlen(MATERIALS));
+        /* A user's folder may do without; the shipped one, the last, may not. */
+        if (i + 1 < t->folder_count && access(file, F_OK) != 0)
+            continue;
+        gb_material_file read = {0};
+        gb_reader reader = {file, t->arena, t->diags};
+        if (!gb_read_file(&reader, &GB_MATERIAL_SCHEMA, &read))
+            continue;
+        check_materials(t, file, read.list, read.count);
+        add_materials(t, read.list, read.count);
+    }
+}
+
+const gb_material *gb_material_find(gb_mix_table *table, const char *name) {
+    read_materials(table);
+    for (size_t i = 0; i < table->material_count; i++)
+        if (table->materials[i].name != NULL &&
+            strcmp(table->materials[i].name, name) == 0)
+            return &table->materials[i];
+    return NULL;
+}
+
+/* ---- the rules of one mix -------------------------------------------------------- */
+
+static void link_parts(gb_mix_table *t, const gb_mix *mix) {
+    for (size_t i = 0; i < mix->part_count; i++) {
+        gb_part *part = (gb_part *)&mix->parts[i]; /* ours until the table is handed out */
+        if (part->material_name == NULL)
+            continue;
+        part->material = gb_material_find(t, part->material_name);
+        if (part->material != NULL)
+            continue;
+        gb_nearest nearest;
+        gb_nearest_init(&nearest, part->material_name);
+        for (size_t k = 0; k < t->material_count; k++)
+            if (t->materials[k].name != NULL)
+                gb_nearest_offer(&nearest, t->materials[k].name);
+        gb_report(t->diags, mix->file, part->line,
+                  "material '%s' is not in materials.cfg%s%s; add it there, or use one "
+                  "that is",
+                  part->material_name, nearest.best ? "; did you mean " : "",
+                  nearest.best ? nearest.best : "");
+    }
+}
+
+static void check_parts(gb_mix_table *t, const gb_mix *mix) {
+    bool label = mix->label.line != 0;
+    if (label == (mix->part_count > 0))
+        gb_report(t->diags, mix->file, mix->line,
+                  "mix '%s' has %s; a site mix has 'parts', a bagged blend has 'label'",
+                  mix->name, label ? "both parts and a label" : "no parts and no label");
+    if (mix->part_count > GB_MOST_PARTS)
+        gb_report(t->diags, mix->file, mix->line,
+                  "mix '%s' has %zu parts; at most %d are gauged", mix->name,
+                  mix->part_count, GB_MOST_PARTS);
+    const gb_material *first = mix->part_count > 0 ? mix->parts[0].material : NULL;
+    if (first != NULL && isnan(first->pack.kg))
+        gb_report(t->diags, mix->file, mix->parts[0].line,
+                  "the first part of a mix is its binder, and '%s' comes in no bag; put "
+                  "the cement or lime first",
+                  first->name);
+    for (size_t i = 0; i < mix->part_count; i++)
+        if (mix->parts[i].material != NULL && mix->parts[i].material->kind == GB_COARSE &&
+            mix->water.basis == GB_WATER_DEMAND)
+            gb_report(t->diags, mix->file, mix->line,
+                      "mix '%s' holds stone, and the water demand is one of mortars; "
+                      "state its water by = \"binder\"",
+                      mix->name);
+}
+
+/* The three figures of the basis in use: all there, in order, and none of the other. */
+static void check_water(gb_mix_table *t, const gb_mix *mix) {
+    const gb_water *w = &mix->water;
+    bool label = w->basis == GB_WATER_LABEL;
+    double three[2][3] = {{w->least.of_one, w->usual.of_one, w->most.of_one},
+                          {w->bag_least.m3, w->bag_usual.m3, w->bag_most.m3}};
+    const double *in_use = three[label ? 1 : 0];
+    const double *other = three[label ? 0 : 1];
+    for (int i = 0; i < 3; i++)
+        if (isnan(in_use[i]) || !isnan(other[i])) {
+            gb_report(t->diags, mix->file, mix->line,
+                      "the water of '%s' must state all three of %s, and no others",
+                      mix->name,
+                      label ? "bag_least, bag_usual, bag_never_past"
+                            : "least, usual, never_past");
+            return;
+        }
+    if (in_use[0] > in_use[1] || in_use[1] > in_use[2])
+        gb_report(t->diags, mix->file, mix->line,
+                  "the water of '%s' runs backwards; least must not be over usual, nor "
+                  "usual over never past",
+                  mix->name);
+    if (label != (mix->label.line != 0))
+        gb_report(t->diags, mix->file, mix->line,
+                  "the water of '%s' is counted by %s; a site mix counts by demand or "
+                  "binder, a bagged blend by label",
+                  mix->name, label ? "label" : "demand or binder");
+}
+
+static void check_yield(gb_mix_table *t, const gb_mix *mix) {
+    gb_recipe recipe;
+    gb_status status = gb_make_recipe(mix, NULL, false, (gb_mass){NAN}, &recipe);
+    if (status == GB_IMPOSSIBLE)
+        gb_report(t->diags, mix->file, mix->line,
+                  "mass and volume of '%s' do not fit: fresh mixes weigh 1200 to 2700 "
+                  "kg/m3 (75 to 169 lb/ft3); check the bag, the yield and the water",
+                  mix->name);
+    else if (status != GB_OK)
+        gb_report(t->diags, mix->file, mix->line,
+                  "no yield can be computed for '%s'; check its parts and its water",
+                  mix->name);
+}
+
+static bool plain_name(const char *name) {
+    return name[strspn(name, "abcdefghijklmnopqrstuvwxyz0123456789-")] == '\0';
+}
+
+static void check_mix(gb_mix_table *t, const gb_mix *mix, const gb_mix *before,
+                      size_t before_count) {
+    if (!plain_name(mix->name))
+        gb_report(t->diags, mix->file, mix->line,
+                  "'%s' is no name for a mix; use small letters, figures and hyphens",
+                  mix->name);
+    for (size_t i = 0; i < before_count; i++)
+        if (before[i].name != NULL && strcmp(before[i].name, mix->name) == 0)
+            gb_report(t->diags, mix->file, mix->line,
+                      "mix '%s' is here twice, first at line %d; rename one", mix->name,
+                      before[i].line);
+    if (mix->uses & (1u << GB_SLURRY) && isnan(mix->open.s))
+        gb_report(t->diags, mix->file, mix->line,
+                  "slurry '%s' has no 'open'; add how long it may lie open on the stone",
+                  mix->name);
+    check_parts(t, mix);
+    check_water(t, mix);
+}
+
+/* ---- families -------------------------------------------------------------------- */
+
+static void finish_mix(gb_mix_table *t, family *f, gb_mix *mix, const char *id,
+                       size_t family_length) {
+    gb_text full;
+    gb_text_init(&full, t->arena);
+    gb_text_add_bytes(&full, id, family_length);
+    gb_text_add(&full, "/");
+    gb_text_add(&full, mix->name == NULL ? "" : mix->name);
+    mix->id = gb_text_get(&full);
+    mix->file = f->file;
+    if (full.failed)
+        t->diags->no_memory = true;
+    if (mix->name == NULL)
+        return;
+    size_t faults = t->diags->count;
+    link_parts(t, mix);
+    check_mix(t, mix, f->list, (size_t)(mix - f->list));
+    if (t->diags->count == faults && t->diags->more == 0)
+        check_yield(t, mix);
+}
+
+static family *read_family(gb_mix_table *t, const char *file, const char *id,
+                           size_t family_length) {
+    for (family *f = t->families; f != NULL; f = f->next)
+        if (strcmp(f->file, file) == 0)
+            return f;
+    family *f = gb_arena_take(t->arena, 1, sizeof *f);
+    if (f == NULL) {
+        t->diags->no_memory = true;
+        return NULL;
+    }
+    f->file = file;
+    f->next = t->families;
+    t->families = f;
+    read_materials(t);
+    gb_mix_file read = {0};
+    gb_reader reader = {file, t->arena, t->diags};
+    size_t faults = t->diags->count;
+    if (!gb_read_file(&reader, &GB_MIX_SCHEMA, &read))
+        return f;
+    f->list = read.list;
+    f->count = read.count;
+    /* Rules across keys speak only of groups that read without a fault. */
+    for (size_t i = 0; i < f->count && t->diags->count == faults; i++)
+        finish_mix(t, f, &f->list[i], id, family_length);
+    if (t->diags->count > faults)
+        f->count = 0;
+    return f;
+}
+
+static const gb_mix *find_in(const family *f, const char *id) {
+    for (size_t i = 0; f != NULL && i < f->count; i++)
+        if (strcmp(f->list[i].id, id) == 0)
+            return &f->list[i];
+    return NULL;
+}
+
+/* The id nearest to one that is not there, from the families read so far. */
+static const char *nearest_id(const gb_mix_table *t, const char *id) {
+    gb_nearest nearest;
+    gb_nearest_init(&nearest, id);
+    for (const family *f = t->families; f != NULL; f = f->next)
+        for (size_t i = 0; i < f->count; i++)
+            gb_nearest_offer(&nearest, f->list[i].id);
+    return nearest.best;
+}
+
+static void report_missing(gb_mix_table *t, gb_ref id, const char *file) {
+    const char *near = nearest_id(t, id.text);
+    if (near != NULL)
+        gb_report(t->diags, file, id.line, "mix '%s' is not known; did you mean '%s'?",
+                  id.text, near);
+    else
+        gb_report(t->diags, file, id.line,
+                  "mix '%s' is not known; `gaugebox mix` lists those that are", id.text);
+}
+
+const gb_mix *gb_mix_find(gb_mix_table *table, gb_ref id, const char *file) {
+    size_t length = strcspn(id.text, "/");
+    bool shaped = id.text[length] == '/' && length > 0 && plain_name(id.text + length + 1);
+    for (size_t i = 0; i < length; i++)
+        shaped = shaped && id.text[i] != '.';
+    if (!shaped) {
+        gb_report(table->diags, file, id.line,
+                  "'%s' names no mix; write family/name, such as bed/stiff-1-4", id.text);
+        return NULL;
+    }
+    size_t faults = table->diags->count;
+    for (size_t i = 0; i < table->folder_count; i++) {
+        const char *path = path_of(table, table->folders[i], id.text, length);
+        if (access(path, F_OK) != 0)
+            continue;
+        const gb_mix *mix = find_in(read_family(table, path, id.text, length), id.text);
+        if (mix != NULL)
+            return mix;
+    }
+    if (table->diags->count == faults)
+        report_missing(table, id, file);
+    return NULL;
+}
+
+static int by_id(const void *a, const void *b) {
+    const gb_mix *const *x = a;
+    const gb_mix *const *y = b;
+    return strcmp((*x)->id, (*y)->id);
+}
+
+/* The families of one folder; one that cannot be opened is no folder of mixes. */
+static void read_folder(gb_mix_table *t, const char *folder) {
+    DIR *dir = opendir(folder);
+    if (dir == NULL) {
+        gb_report(t->diags, folder, 0, "no folder of mixes; check the path");
+        t->diags->io = true;
+        return;
+    }
+    for (struct dirent *e = readdir(dir); e != NULL; e = readdir(dir)) {
+        size_t n = strlen(e->d_name);
+        if (n <= 4 || strcmp(e->d_name + n - 4, ".cfg") != 0)
+            continue;
+        char *name = gb_arena_copy(t->arena, e->d_name);
+        if (name == NULL)
+            t->diags->no_memory = true;
+        else if (strncmp(name, MATERIALS, n - 4) != 0)
+            (void)read_family(t, path_of(t, folder, name, n - 4), name, n - 4);
+    }
+    (void)closedir(dir);
+}
+
+bool gb_mix_list(gb_mix_table *table, const gb_mix *const **mixes, size_t *count) {
+    for (size_t i = 0; i < table->folder_count; i++)
+        read_folder(table, table->folders[i]);
+    if (gb_diags_any(table->diags))
+        return false;
+    size_t all = 0;
+    for (family *f = table->families; f != NULL; f = f->next)
+        all += f->count;
+    const gb_mix **list = gb_arena_take(table->arena, all + 1, sizeof(const gb_mix *));
+    if (list == NULL) {
+        table->diags->no_memory = true;
+        return false;
+    }
+    size_t n = 0;
+    for (family *f = table->families; f != NULL; f = f->next)
+        for (size_t i = 0; i < f->count; i++) {
+            gb_ref id = {f->list[i].id, 0};
+            /* A mix of an earlier folder hides one of the same id. */
+            if (gb_mix_find(table, id, f->file) == &f->list[i])
+                list[n++] = &f->list[i];
+        }
+    qsort(list, n, sizeof(const gb_mix *), by_id);
+    *mixes = list;
+    *count = n;
+    return true;
+}

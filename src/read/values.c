@@ -1,0 +1,533 @@
+#include "read/values.h"
+
+#include "read/diag.h"
+#include "read/nearest.h"
+
+#include <math.h>
+#include <string.h>
+
+/* ---- writing into structs -------------------------------------------------------- */
+
+/* Members are written as bytes, because a table row knows only their offset. */
+static void put(void *out, size_t offset, const void *value, size_t size) {
+    memcpy((char *)out + offset, value, size);
+}
+
+static void put_double(void *out, const gb_key *key, double value) {
+    put(out, key->offset, &value, sizeof value);
+}
+
+static void put_list(void *out, const gb_key *key, const void *list, size_t count) {
+    put(out, key->offset, &list, sizeof list);
+    put(out, key->count_offset, &count, sizeof count);
+}
+
+/* ---- faults ---------------------------------------------------------------------- */
+
+static int line_of(const config_setting_t *setting) {
+    return (int)config_setting_source_line(setting);
+}
+
+/* What a setting is, in the words of the person who wrote it. */
+static const char *what_is(const config_setting_t *setting) {
+    switch (config_setting_type(setting)) {
+    case CONFIG_TYPE_INT:
+    case CONFIG_TYPE_INT64:
+    case CONFIG_TYPE_FLOAT:
+        return "a bare number";
+    case CONFIG_TYPE_STRING:
+        return "a text";
+    case CONFIG_TYPE_BOOL:
+        return "true or false";
+    case CONFIG_TYPE_GROUP:
+        return "a group { }";
+    case CONFIG_TYPE_LIST:
+        return "a list ( )";
+    case CONFIG_TYPE_ARRAY:
+        return "a list [ ]";
+    default:
+        return "something else";
+    }
+}
+
+static const char *needed(gb_reader *r, const gb_key *key) {
+    gb_text text;
+    gb_text_init(&text, r->arena);
+    gb_describe_key(key, &text);
+    if (text.failed)
+        r->diags->no_memory = true;
+    return gb_text_get(&text);
+}
+
+static void wrong_kind(gb_reader *r, const config_setting_t *s, const gb_key *key) {
+    gb_report(r->diags, r->file, line_of(s), "'%s' is %s; write %s", key->name,
+              what_is(s), needed(r, key));
+}
+
+static const char *fault_words(gb_fault fault) {
+    static const char *const WORDS[] = {
+        [GB_FAULT_EMPTY] = "is empty",
+        [GB_FAULT_LONG] = "is longer than 64 characters",
+        [GB_FAULT_NUMBER] = "has no number where one must be",
+        [GB_FAULT_DIGITS] = "has too many digits",
+        [GB_FAULT_EXPONENT] = "has a number with an exponent",
+        [GB_FAULT_COMMA] = "has a comma in a number; the decimal sign is a point",
+        [GB_FAULT_FRACTION] = "has a fraction that cannot be",
+        [GB_FAULT_NO_UNIT] = "has no unit",
+        [GB_FAULT_UNIT] = "has a unit that is not known",
+        [GB_FAULT_OTHER_KIND] = "has a unit of another kind",
+        [GB_FAULT_NEGATIVE] = "is below zero",
+        [GB_FAULT_CARRY] = "has a second part that is too large for the first",
+        [GB_FAULT_MORE] = "has something behind the quantity"};
+    return WORDS[fault];
+}
+
+/* A cut of a user's text for a message, so that 10 kB of digits stay out of it. */
+static const char *cut(gb_reader *r, const char *text) {
+    if (strlen(text) <= GB_LONGEST)
+        return text;
+    size_t n = 40;
+    while (n > 0 && ((unsigned char)text[n] & 0xC0) == 0x80)
+        n--; /* never inside a UTF-8 sign */
+    gb_text shown;
+    gb_text_init(&shown, r->arena);
+    gb_text_add_bytes(&shown, text, n);
+    gb_text_add(&shown, "...");
+    return gb_text_get(&shown);
+}
+
+static void bad_quantity(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                         const char *text, gb_fault fault) {
+    gb_report(r->diags, r->file, line_of(s), "'%s': \"%s\" %s; write %s", key->name,
+              cut(r, text), fault_words(fault), needed(r, key));
+}
+
+/* ---- the getters ----------------------------------------------------------------- */
+
+static const char *text_of(gb_reader *r, const config_setting_t *s, const gb_key *key) {
+    if (config_setting_type(s) != CONFIG_TYPE_STRING) {
+        wrong_kind(r, s, key);
+        return NULL;
+    }
+    const char *text = config_setting_get_string(s);
+    if (text[strspn(text, " ")] == '\0') {
+        gb_report(r->diags, r->file, line_of(s), "'%s' is empty; write %s, or leave the "
+                  "line out", key->name, needed(r, key));
+        return NULL;
+    }
+    char *copy = gb_arena_copy(r->arena, text);
+    if (copy == NULL)
+        r->diags->no_memory = true;
+    return copy;
+}
+
+static bool in_bounds(const gb_key *key, double value) {
+    double bound = 0;
+    if (key->least != NULL && gb_parse(key->quantity, key->least, &bound) == GB_NO_FAULT &&
+        value < bound)
+        return false;
+    return !(key->most != NULL &&
+             gb_parse(key->quantity, key->most, &bound) == GB_NO_FAULT && value > bound);
+}
+
+static bool quantity_of(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                        double *value) {
+    const char *text = text_of(r, s, key);
+    if (text == NULL)
+        return false;
+    gb_fault fault = gb_parse(key->quantity, text, value);
+    if (fault != GB_NO_FAULT) {
+        bad_quantity(r, s, key, text, fault);
+        return false;
+    }
+    if (in_bounds(key, *value))
+        return true;
+    gb_report(r->diags, r->file, line_of(s), "'%s': \"%s\" is out of bounds; write %s",
+              key->name, cut(r, text), needed(r, key));
+    return false;
+}
+
+static void read_quantity(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                          void *out) {
+    double value = 0;
+    if (quantity_of(r, s, key, &value))
+        put_double(out, key, value);
+}
+
+static void read_quantities(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                            void *out) {
+    int type = config_setting_type(s);
+    bool many = type == CONFIG_TYPE_ARRAY || type == CONFIG_TYPE_LIST;
+    int count = many ? config_setting_length(s) : 1;
+    if (many && count == 0) {
+        gb_report(r->diags, r->file, line_of(s), "'%s' is an empty list; write %s",
+                  key->name, needed(r, key));
+        return;
+    }
+    double *list = gb_arena_take(r->arena, (size_t)count, sizeof *list);
+    if (list == NULL) {
+        r->diags->no_memory = true;
+        return;
+    }
+    bool good = true;
+    for (int i = 0; i < count; i++) {
+        const config_setting_t *one =
+            many ? config_setting_get_elem(s, (unsigned)i) : s;
+        good = quantity_of(r, one, key, &list[i]) && good;
+    }
+    if (good)
+        put_list(out, key, list, (size_t)count);
+}
+
+static bool number_of(const config_setting_t *s, double *value) {
+    int type = config_setting_type(s);
+    if (type == CONFIG_TYPE_INT)
+        *value = config_setting_get_int(s);
+    else if (type == CONFIG_TYPE_FLOAT)
+        *value = config_setting_get_float(s);
+    else
+        return false;
+    return true;
+}
+
+/* The value of a bound or fallback of a bare number. */
+static double plain(const char *text, double otherwise) {
+    double value = 0;
+    bool good = text != NULL && gb_parse_number(text, &value) == GB_NO_FAULT;
+    return good ? value : otherwise;
+}
+
+static void read_number(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                        void *out) {
+    double value = 0;
+    bool whole = key->kind == GB_KEY_WHOLE;
+    if (!number_of(s, &value) || (whole && config_setting_type(s) != CONFIG_TYPE_INT)) {
+        wrong_kind(r, s, key);
+        return;
+    }
+    if (value < plain(key->least, -INFINITY) || value > plain(key->most, INFINITY)) {
+        gb_text shown;
+        gb_text_init(&shown, r->arena);
+        gb_text_add_fixed(&shown, value, whole ? 0 : 3);
+        gb_report(r->diags, r->file, line_of(s), "'%s' is %s, out of bounds; write %s",
+                  key->name, gb_text_get(&shown), needed(r, key));
+        return;
+    }
+    size_t count = (size_t)value;
+    if (whole)
+        put(out, key->offset, &count, sizeof count);
+    else
+        put_double(out, key, value);
+}
+
+static void read_flag(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                      void *out) {
+    if (config_setting_type(s) != CONFIG_TYPE_BOOL) {
+        wrong_kind(r, s, key);
+        return;
+    }
+    bool value = config_setting_get_bool(s) == CONFIG_TRUE;
+    put(out, key->offset, &value, sizeof value);
+}
+
+static int choice_index(const gb_key *key, const char *word) {
+    for (int i = 0; key->choices[i] != NULL; i++)
+        if (strcmp(key->choices[i], word) == 0)
+            return i;
+    return -1;
+}
+
+static int choice_of(gb_reader *r, const config_setting_t *s, const gb_key *key) {
+    const char *word = text_of(r, s, key);
+    if (word == NULL)
+        return -1;
+    int index = choice_index(key, word);
+    if (index < 0) {
+        gb_nearest nearest;
+        gb_nearest_init(&nearest, word);
+        for (int i = 0; key->choices[i] != NULL; i++)
+            gb_nearest_offer(&nearest, key->choices[i]);
+        gb_report(r->diags, r->file, line_of(s), "'%s': \"%s\" is not known%s%s%s; write %s",
+                  key->name, cut(r, word), nearest.best ? ", did you mean \"" : "",
+                  nearest.best ? nearest.best : "", nearest.best ? "\"?" : "",
+                  needed(r, key));
+    }
+    return index;
+}
+
+static void read_choice(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                        void *out) {
+    int index = choice_of(r, s, key);
+    if (index >= 0)
+        put(out, key->offset, &index, sizeof index);
+}
+
+static void read_choices(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                         void *out) {
+    int type = config_setting_type(s);
+    int count = config_setting_length(s);
+    if ((type != CONFIG_TYPE_ARRAY && type != CONFIG_TYPE_LIST) || count == 0) {
+        wrong_kind(r, s, key);
+        return;
+    }
+    unsigned bits = 0;
+    for (int i = 0; i < count; i++) {
+        int index = choice_of(r, config_setting_get_elem(s, (unsigned)i), key);
+        if (index >= 0)
+            bits |= 1u << index;
+    }
+    put(out, key->offset, &bits, sizeof bits);
+}
+
+static void read_size(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                      void *out) {
+    const char *text = text_of(r, s, key);
+    if (text == NULL)
+        return;
+    gb_length two[2] = {{0}, {0}};
+    gb_fault fault = gb_parse_size(text, &two[0], &two[1]);
+    if (fault != GB_NO_FAULT)
+        bad_quantity(r, s, key, text, fault);
+    else if (!in_bounds(key, two[0].m) || !in_bounds(key, two[1].m))
+        gb_report(r->diags, r->file, line_of(s), "'%s': \"%s\" is out of bounds; write %s",
+                  key->name, text, needed(r, key));
+    else
+        put(out, key->offset, two, sizeof two);
+}
+
+/* "07:30" or "7:30"; minutes since midnight, below 24 h. */
+static bool clock_of(const char *text, double *seconds) {
+    static const char FIGURES[] = "0123456789";
+    size_t hours = strspn(text, FIGURES);
+    if (hours < 1 || hours > 2 || text[hours] != ':')
+        return false;
+    const char *minutes = text + hours + 1;
+    if (strspn(minutes, FIGURES) != 2 || minutes[2] != '\0')
+        return false;
+    int h = 0;
+    for (size_t i = 0; i < hours; i++)
+        h = h * 10 + (text[i] - '0');
+    int m = (minutes[0] - '0') * 10 + (minutes[1] - '0');
+    *seconds = h * 3600.0 + m * 60.0;
+    return h < 24 && m < 60;
+}
+
+static void read_clock(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                       void *out) {
+    const char *text = text_of(r, s, key);
+    double seconds = 0;
+    if (text == NULL)
+        return;
+    if (clock_of(text, &seconds))
+        put_double(out, key, seconds);
+    else
+        gb_report(r->diags, r->file, line_of(s),
+                  "'%s': \"%s\" is no time of day; write %s", key->name, cut(r, text),
+                  needed(r, key));
+}
+
+static void read_pace(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                      void *out) {
+    const char *text = text_of(r, s, key);
+    if (text == NULL)
+        return;
+    gb_pace pace = {NAN, NAN, NAN, line_of(s)};
+    double *rates[] = {&pace.treads_s, &pace.m2_s, &pace.m3_s};
+    gb_fault first = GB_NO_FAULT;
+    for (int i = 0; i < 3; i++) {
+        gb_fault fault = gb_parse((gb_kind)(GB_TREAD_PACE + i), text, rates[i]);
+        if (fault == GB_NO_FAULT && *rates[i] > 0) {
+            put(out, key->offset, &pace, sizeof pace);
+            return;
+        }
+        if (fault == GB_NO_FAULT) {
+            gb_report(r->diags, r->file, line_of(s),
+                      "'%s': \"%s\" places nothing; write %s", key->name, text,
+                      needed(r, key));
+            return;
+        }
+        *rates[i] = NAN;
+        if (fault != GB_FAULT_OTHER_KIND)
+            first = fault;
+    }
+    bad_quantity(r, s, key, text, first == GB_NO_FAULT ? GB_FAULT_UNIT : first);
+}
+
+static bool words_of(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                     gb_words *words) {
+    if (config_setting_type(s) != CONFIG_TYPE_GROUP || config_setting_length(s) == 0) {
+        wrong_kind(r, s, key);
+        return false;
+    }
+    size_t count = (size_t)config_setting_length(s);
+    gb_phrase *list = gb_arena_take(r->arena, count, sizeof *list);
+    if (list == NULL) {
+        r->diags->no_memory = true;
+        return false;
+    }
+    for (size_t i = 0; i < count; i++) {
+        const config_setting_t *one = config_setting_get_elem(s, (unsigned)i);
+        const char *language = config_setting_name(one);
+        if (strlen(language) != 2)
+            gb_report(r->diags, r->file, line_of(one),
+                      "'%s' is no language; write its two letters, as en or es", language);
+        const char *text = text_of(r, one, key);
+        char *name = gb_arena_copy(r->arena, language);
+        if (text == NULL || name == NULL)
+            return false;
+        list[i] = (gb_phrase){name, text};
+    }
+    *words = (gb_words){list, count};
+    return true;
+}
+
+static void read_words(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                       void *out) {
+    gb_words words = {NULL, 0};
+    if (words_of(r, s, key, &words))
+        put(out, key->offset, &words, sizeof words);
+}
+
+static void read_words_list(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                            void *out) {
+    if (config_setting_type(s) != CONFIG_TYPE_LIST) {
+        wrong_kind(r, s, key);
+        return;
+    }
+    size_t count = (size_t)config_setting_length(s);
+    gb_words *list = gb_arena_take(r->arena, count + 1, sizeof *list);
+    if (list == NULL) {
+        r->diags->no_memory = true;
+        return;
+    }
+    for (size_t i = 0; i < count; i++)
+        if (!words_of(r, config_setting_get_elem(s, (unsigned)i), key, &list[i]))
+            return;
+    put_list(out, key, list, count);
+}
+
+static void read_ref(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                     void *out) {
+    gb_ref ref = {text_of(r, s, key), line_of(s)};
+    if (ref.text != NULL)
+        put(out, key->offset, &ref, sizeof ref);
+}
+
+static void read_text(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                      void *out) {
+    const char *text = text_of(r, s, key);
+    if (text != NULL)
+        put(out, key->offset, &text, sizeof text);
+}
+
+static void read_child(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                       void *out) {
+    if (config_setting_type(s) == CONFIG_TYPE_GROUP)
+        gb_read_group(r, s, key->child, (char *)out + key->offset);
+    else
+        wrong_kind(r, s, key);
+}
+
+static void read_children(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                          void *out) {
+    if (config_setting_type(s) != CONFIG_TYPE_LIST) {
+        wrong_kind(r, s, key);
+        return;
+    }
+    size_t count = (size_t)config_setting_length(s);
+    if (count == 0) {
+        gb_report(r->diags, r->file, line_of(s), "'%s' is an empty list; write %s",
+                  key->name, needed(r, key));
+        return;
+    }
+    char *list = gb_arena_take(r->arena, count, key->child->size);
+    if (list == NULL) {
+        r->diags->no_memory = true;
+        return;
+    }
+    for (size_t i = 0; i < count; i++) {
+        const config_setting_t *one = config_setting_get_elem(s, (unsigned)i);
+        if (config_setting_type(one) == CONFIG_TYPE_GROUP)
+            gb_read_group(r, one, key->child, list + i * key->child->size);
+        else
+            wrong_kind(r, one, key);
+    }
+    put_list(out, key, list, count);
+}
+
+void gb_read_value(gb_reader *reader, const config_setting_t *setting, const gb_key *key,
+                   void *out) {
+    static void (*const READERS[])(gb_reader *, const config_setting_t *, const gb_key *,
+                                   void *) = {
+        [GB_KEY_TEXT] = read_text,
+        [GB_KEY_REF] = read_ref,
+        [GB_KEY_WORDS] = read_words,
+        [GB_KEY_WORDS_LIST] = read_words_list,
+        [GB_KEY_QUANTITY] = read_quantity,
+        [GB_KEY_QUANTITIES] = read_quantities,
+        [GB_KEY_WHOLE] = read_number,
+        [GB_KEY_NUMBER] = read_number,
+        [GB_KEY_FLAG] = read_flag,
+        [GB_KEY_CHOICE] = read_choice,
+        [GB_KEY_CHOICES] = read_choices,
+        [GB_KEY_SIZE] = read_size,
+        [GB_KEY_CLOCK] = read_clock,
+        [GB_KEY_PACE] = read_pace,
+        [GB_KEY_GROUP] = read_child,
+        [GB_KEY_GROUPS] = read_children};
+    READERS[key->kind](reader, setting, key, out);
+}
+
+/* ---- what stands for "not stated" ------------------------------------------------- */
+
+static void default_group(const gb_reader *r, const gb_schema *schema, char *out) {
+    for (size_t i = 0; i < schema->key_count; i++)
+        gb_default_value(r, &schema->keys[i], out);
+}
+
+static void default_quantity(const gb_key *key, void *out) {
+    double value = NAN;
+    if (key->kind == GB_KEY_NUMBER)
+        value = plain(key->fallback, NAN);
+    else if (key->kind == GB_KEY_CLOCK && key->fallback != NULL)
+        (void)clock_of(key->fallback, &value);
+    else if (key->fallback != NULL)
+        (void)!gb_parse(key->quantity, key->fallback, &value);
+    put_double(out, key, value);
+}
+
+void gb_default_value(const gb_reader *reader, const gb_key *key, void *out) {
+    size_t whole = (size_t)plain(key->fallback, 0);
+    int choice = key->kind == GB_KEY_CHOICE && key->fallback != NULL
+                     ? choice_index(key, key->fallback)
+                     : 0;
+    const gb_length none[2] = {{NAN}, {NAN}};
+    const gb_pace no_pace = {NAN, NAN, NAN, 0};
+    switch (key->kind) {
+    case GB_KEY_QUANTITY:
+    case GB_KEY_NUMBER:
+    case GB_KEY_CLOCK:
+        default_quantity(key, out);
+        break;
+    case GB_KEY_WHOLE:
+        put(out, key->offset, &whole, sizeof whole);
+        break;
+    case GB_KEY_CHOICE:
+        put(out, key->offset, &choice, sizeof choice);
+        break;
+    case GB_KEY_SIZE:
+        put(out, key->offset, none, sizeof none);
+        break;
+    case GB_KEY_PACE:
+        put(out, key->offset, &no_pace, sizeof no_pace);
+        break;
+    case GB_KEY_GROUP:
+        default_group(reader, key->child, (char *)out + key->offset);
+        break;
+    case GB_KEY_TEXT:
+        put(out, key->offset, &key->fallback, sizeof key->fallback);
+        break;
+    default: /* lists, refs, words, flags: zeroed already */
+        break;
+    }
+}

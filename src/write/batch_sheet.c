@@ -1,0 +1,424 @@
+#include "write/gauge_rows.h"
+
+#include <math.h>
+
+/* The batch sheet: one block per mix, each whole enough to be cut out and taped to the
+   mixer by itself. */
+
+static double fahrenheit(double f) {
+    return gb_from_unit(gb_find_unit(GB_TEMP, "F"), f);
+}
+
+/* ---- head ------------------------------------------------------------------------ */
+
+static void add_today(gb_builder *b, const gb_job *job) {
+    const gb_weather *w = &job->weather;
+    gb_row facts[8];
+    size_t n = 0;
+    if (w->line == 0) {
+        GB_ADD_BARE(b, WEATHER_NOT_STATED);
+        return;
+    }
+    const struct {
+        gb_row_code code;
+        gb_show show;
+        double value;
+    } stated[] = {{GB_ROW_FACT_START, GB_SHOW_CLOCK, job->crew.start.s},
+                  {GB_ROW_FACT_AIR, GB_SHOW_TEMP, w->air.c},
+                  {GB_ROW_FACT_LOW, GB_SHOW_TEMP, w->low.c},
+                  {GB_ROW_FACT_WIND, GB_SHOW_SPEED, w->wind.m_s},
+                  {GB_ROW_FACT_HUMIDITY, GB_SHOW_SHARE, w->humidity.of_one},
+                  {GB_ROW_FACT_STONE, GB_SHOW_TEMP, w->stone.c},
+                  {GB_ROW_FACT_BLOCK, GB_SHOW_TEMP, w->block.c}};
+    for (size_t i = 0; i < sizeof stated / sizeof stated[0]; i++)
+        if (!isnan(stated[i].value))
+            facts[n++] = gb_make_row(
+                b, stated[i].code,
+                GB_FIGURES(gb_num("value", stated[i].show, stated[i].value)));
+    if (w->rain)
+        facts[n++] = GB_MAKE_BARE(b, FACT_RAIN);
+    GB_ADD(b, WEATHER_STATED, gb_rows_fig(b, "facts", facts, n));
+}
+
+static void add_take(gb_builder *b, const gb_take *t) {
+    gb_figure name = gb_txt("name", t->piece->name);
+    gb_figure count = gb_num("count", GB_SHOW_COUNT, t->units);
+    gb_figure depth = gb_num("depth", GB_SHOW_LENGTH, t->depth.m);
+    gb_figure length = gb_num("length", GB_SHOW_LENGTH, t->piece->length.m);
+    gb_figure width = gb_num("width", GB_SHOW_LENGTH, t->piece->width.m);
+    if (t->layer->kind == GB_JOINT)
+        GB_ADD(b, JOINT, name, count, depth,
+               gb_num("length", GB_SHOW_LENGTH, t->layer->joint_length.m),
+               gb_num("width", GB_SHOW_LENGTH, t->layer->joint_width.m));
+    else if (isnan(t->area.m2))
+        GB_ADD(b, VOLUME_PIECES, name, count,
+               gb_num("volume", GB_SHOW_VOLUME, t->each.m3));
+    else if (t->units > 1)
+        GB_ADD(b, LAID_MANY, name, count, length, width, depth);
+    else
+        GB_ADD(b, LAID_ONE, name, length, width, depth);
+    if (t->layer->depth_count > 1)
+        GB_ADD(b, MEASURED, gb_num("n", GB_SHOW_COUNT, (double)t->layer->depth_count),
+               gb_num("se", GB_SHOW_LENGTH, t->depth_se.m));
+}
+
+static void add_head(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
+    const gb_need *need = &p->need;
+    GB_ADD(b, TITLE, gb_words_fig(b, "title", &need->mix->title));
+    GB_ADD(b, SITE, gb_txt("name", job->site.name));
+    GB_ADD(b, MIX_ID, gb_txt("id", need->mix->id));
+    GB_ADD(b, FOR, gb_words_fig(b, "purpose", &need->mix->purpose));
+    add_today(b, job);
+    for (size_t i = 0; i < need->take_count; i++)
+        add_take(b, need->takes[i]);
+    GB_ADD(b, NEED, gb_num("net", GB_SHOW_VOLUME, need->net.m3),
+           gb_num("gross", GB_SHOW_VOLUME, need->gross.m3),
+           gb_num("waste", GB_SHOW_SHARE, need->waste.of_one));
+    if (need->spread.m3 > 0)
+        GB_ADD(b, SPREAD, gb_num("spread", GB_SHOW_VOLUME, need->spread.m3));
+}
+
+/* ---- one batch ------------------------------------------------------------------- */
+
+static void add_limit(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
+    const gb_batching *k = &p->batching;
+    const gb_recipe *r = &p->recipe;
+    double next = k->most_bags + (k->part_bags ? 0.125 : 1.0);
+    gb_figure most = gb_bags_fig(b, "most", k->most_bags);
+    gb_figure more = gb_num("next", GB_SHOW_EIGHTHS, next);
+    switch (k->limit) {
+    case GB_LIMIT_NEED:
+        GB_ADD_BARE(b, LIMIT_NEED);
+        break;
+    case GB_LIMIT_VOLUME:
+        GB_ADD(b, LIMIT_VOLUME, most, more,
+               gb_num("volume", GB_SHOW_VOLUME, r->yield.m3 * next),
+               gb_num("room", GB_SHOW_VOLUME, job->crew.mixer.usable.m3));
+        break;
+    case GB_LIMIT_MASS:
+        GB_ADD(b, LIMIT_MASS, most, more,
+               gb_num("mass", GB_SHOW_MASS, (r->dry.kg + r->water_usual.kg) * next),
+               gb_num("room", GB_SHOW_MASS, job->crew.mixer.most.kg));
+        break;
+    case GB_LIMIT_TIME:
+        GB_ADD(b, LIMIT_TIME, most, gb_num("life", GB_SHOW_DURATION, p->life.s));
+        break;
+    }
+    if (!isnan(k->time_to_place.s))
+        GB_ADD(b, PLACED, gb_num("time", GB_SHOW_DURATION, k->time_to_place.s));
+}
+
+static void add_amount(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
+                       double bags) {
+    const gb_mix *mix = p->need.mix;
+    bool blend = mix->part_count == 0;
+    bool whole = fabs(bags - round(bags)) < GB_SAME;
+    gb_figure count = gb_bags_fig(b, "bags", bags);
+    gb_figure mass = gb_num("mass", GB_SHOW_MASS, p->recipe.bag.kg * bags);
+    if (blend && whole)
+        GB_ADD(b, BATCH_BLEND, count, gb_num("bag", GB_SHOW_MASS, p->recipe.bag.kg));
+    else if (blend)
+        GB_ADD(b, PART_BATCH_BLEND, count, mass);
+    else if (whole)
+        GB_ADD(b, BATCH, gb_parts_fig(b, mix, &p->recipe, bags, job->crew.bucket));
+    else
+        GB_ADD(b, PART_BATCH, count,
+               gb_parts_fig(b, mix, &p->recipe, bags, job->crew.bucket));
+}
+
+static void add_half(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
+                     double bags) {
+    const gb_mix *mix = p->need.mix;
+    if (mix->part_count == 0)
+        GB_ADD(b, HALF_BLEND, gb_num("mass", GB_SHOW_MASS, p->recipe.bag.kg * bags));
+    else
+        GB_ADD(b, HALF, gb_parts_fig(b, mix, &p->recipe, bags, job->crew.bucket));
+    gb_add_water_line(b, mix, &p->recipe, bags, gb_job_moisture(job));
+    GB_ADD(b, PART_MAKES, gb_num("volume", GB_SHOW_VOLUME, p->recipe.yield.m3 * bags));
+}
+
+static void add_last(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
+    const gb_batching *k = &p->batching;
+    double last = k->batches[k->batch_count - 1].bags;
+    bool same = fabs(last - k->batches[0].bags) < GB_SAME;
+    if (same || p->need.mix->part_count == 0)
+        return;
+    GB_ADD(b, LAST, gb_bags_fig(b, "bags", last),
+           gb_parts_fig(b, p->need.mix, &p->recipe, last, job->crew.bucket));
+    gb_add_water_line(b, p->need.mix, &p->recipe, last, gb_job_moisture(job));
+}
+
+static void add_one_batch(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
+    double bags = p->batching.batches[0].bags;
+    add_amount(b, job, p, bags);
+    gb_add_makes(b, &p->recipe, bags);
+    add_limit(b, job, p);
+    gb_add_water(b, p->need.mix, &p->recipe, bags, job->sand.moisture);
+    if (p->recipe.sand.kg > 0)
+        GB_ADD(b, SAND_TODAY,
+               gb_row_fig(b, "state", gb_state_row(b, gb_job_moisture(job))));
+    add_half(b, job, p, bags / 2.0);
+    add_last(b, job, p);
+}
+
+/* ---- the batches, one by one ----------------------------------------------------- */
+
+/* A single piece is covered by area, as a helper measures it. */
+static gb_row cover_single(gb_builder *b, const gb_stretch *s) {
+    gb_figure name = gb_txt("name", s->take->piece->name);
+    double part = s->to - s->from;
+    bool starts = s->from < GB_SAME;
+    bool ends = !gb_under(s->to, s->take->units);
+    if (starts && ends)
+        return GB_MAKE(b, COVERS_ALL, name);
+    if (isnan(s->take->area.m2))
+        return GB_MAKE(b, COVERS_SHARE, name, gb_num("share", GB_SHOW_SHARE, part));
+    gb_figure area = gb_num("area", GB_SHOW_AREA_HALF, part * s->take->area.m2);
+    return ends ? GB_MAKE(b, COVERS_LAST_AREA, name, area)
+                : GB_MAKE(b, COVERS_AREA, name, area);
+}
+
+/* Several alike: those that this batch finishes, the first counted as 1. */
+static gb_row cover_many(gb_builder *b, const gb_stretch *s) {
+    gb_figure name = gb_txt("name", s->take->piece->name);
+    size_t done = 0;
+    size_t before = 0;
+    if (gb_count_down(s->from, 1.0, &before) != GB_OK ||
+        gb_count_down(s->to, 1.0, &done) != GB_OK)
+        b->failed = true;
+    gb_figure from = gb_num("from", GB_SHOW_COUNT, (double)(before + 1));
+    if (done == before)
+        return GB_MAKE(b, COVERS_PART, name, from);
+    if (done == before + 1)
+        return GB_MAKE(b, COVERS_PIECE, name, from);
+    return GB_MAKE(b, COVERS_PIECES, name, from,
+                   gb_num("to", GB_SHOW_COUNT, (double)done));
+}
+
+/* The piece that a batch only begins is left to the next one, unless it is all there
+   is. */
+static bool is_begun_only(const gb_stretch *s, const gb_batch *batch) {
+    size_t done = 0;
+    size_t before = 0;
+    if (s->take->units <= 1.0 || batch->stretch_count < 2)
+        return false;
+    return gb_count_down(s->from, 1.0, &before) == GB_OK &&
+           gb_count_down(s->to, 1.0, &done) == GB_OK && done == before;
+}
+
+static gb_figure covers_fig(gb_builder *b, const gb_batch *batch) {
+    gb_row *rows = gb_arena_take(b->arena, batch->stretch_count + 1, sizeof *rows);
+    size_t n = 0;
+    if (rows == NULL) {
+        b->failed = true;
+        return gb_txt("covers", "");
+    }
+    for (size_t i = 0; i < batch->stretch_count; i++) {
+        const gb_stretch *s = &batch->stretches[i];
+        if (is_begun_only(s, batch))
+            continue;
+        rows[n++] = s->take->units > 1.0 ? cover_many(b, s) : cover_single(b, s);
+    }
+    return gb_rows_fig(b, "covers", rows, n);
+}
+
+static void add_batches(gb_builder *b, const gb_mix_plan *p) {
+    const gb_batching *k = &p->batching;
+    for (size_t i = 0; i < k->batch_count; i++) {
+        GB_ADD(b, BATCH_LINE, gb_num("n", GB_SHOW_COUNT, (double)(i + 1)),
+               gb_num("total", GB_SHOW_COUNT, (double)k->batch_count),
+               gb_bags_fig(b, "bags", k->batches[i].bags),
+               covers_fig(b, &k->batches[i]));
+        GB_ADD(b, BATCH_LOG, gb_num("life", GB_SHOW_DURATION, p->life.s));
+    }
+    GB_ADD(b, DEAD, gb_num("life", GB_SHOW_DURATION, p->life.s));
+    const gb_first_check *f = &p->first_check;
+    if (f->known)
+        GB_ADD(b, AFTER_FIRST, gb_num("pieces", GB_SHOW_COUNT, (double)f->pieces),
+               gb_txt("name", f->take->piece->name),
+               gb_num("fewer", GB_SHOW_COUNT, (double)(f->pieces - 1)),
+               gb_num("depth", GB_SHOW_LENGTH, f->depth.m),
+               gb_num("gross", GB_SHOW_VOLUME, f->gross.m3),
+               gb_bags_fig(b, "bags", gb_round(f->bags, 0.125, GB_UP)));
+}
+
+/* ---- slurry ---------------------------------------------------------------------- */
+
+static void add_pot_water(gb_builder *b, gb_row which, double kg, gb_rounding rounding) {
+    gb_figure water = gb_num("water", GB_SHOW_POT_WATER, kg);
+    water.rounding = rounding;
+    GB_ADD(b, POT_WATER, gb_row_fig(b, "which", which), water);
+}
+
+static void add_pot(gb_builder *b, const gb_mix_plan *p, const gb_pot *pot) {
+    gb_figure name = gb_txt("name", pot->take->piece->name);
+    gb_figure area = gb_num("area", GB_SHOW_AREA_HALF, pot->area.m2);
+    gb_figure depth = gb_num("depth", GB_SHOW_LENGTH, pot->depth.m);
+    gb_figure mass = gb_num("mass", GB_SHOW_MASS, pot->binder.kg);
+    gb_figure count = gb_num("count", GB_SHOW_COUNT, (double)pot->count);
+    gb_figure material =
+        gb_words_fig(b, "material", &p->need.mix->parts[0].material->title);
+    if (pot->take->units > 1.0)
+        GB_ADD(b, POT_PIECES, gb_num("pieces", GB_SHOW_COUNT, pot->pieces), name, area,
+               depth, mass, material, count);
+    else
+        GB_ADD(b, POT_AREA, name, area, depth, mass, material, count);
+    add_pot_water(b, GB_MAKE_BARE(b, FIRST_WATER), pot->first.kg, GB_DOWN);
+    add_pot_water(b, GB_MAKE_BARE(b, USUAL_WATER), pot->usual.kg, GB_NEAREST);
+    add_pot_water(b, GB_MAKE_BARE(b, MOST_WATER), pot->most.kg, GB_DOWN);
+    if (!pot->fits_life)
+        GB_ADD(b, POT_TOO_SLOW, gb_num("life", GB_SHOW_DURATION, p->life.s));
+}
+
+/* Pots to tick: as many as the take needs of its first kind of pot. */
+static void add_marks(gb_builder *b, const gb_mix_plan *p) {
+    size_t count = 0;
+    for (size_t i = 0; i < p->pot_count; i++)
+        if (i == 0 || p->pots[i].take != p->pots[i - 1].take)
+            count += p->pots[i].count;
+    gb_text marks;
+    gb_text_init(&marks, b->arena);
+    for (size_t i = 0; i < count && i < 200; i++)
+        gb_text_add(&marks, i == 0 ? "[ ]" : " [ ]");
+    b->failed = b->failed || marks.failed;
+    GB_ADD(b, POT_LOG, gb_txt("marks", gb_text_get(&marks)));
+}
+
+static void add_pots(gb_builder *b, const gb_mix_plan *p) {
+    for (size_t i = 0; i < p->pot_count; i++)
+        add_pot(b, p, &p->pots[i]);
+    GB_ADD(b, POT_LIFE, gb_num("life", GB_SHOW_DURATION, p->life.s),
+           gb_num("open", GB_SHOW_DURATION, p->need.mix->open.s));
+    add_marks(b, p);
+}
+
+/* ---- on site --------------------------------------------------------------------- */
+
+static void add_on_site(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
+    const gb_mix *mix = p->need.mix;
+    gb_row rows[GB_MOST_PARTS + 2];
+    size_t n = 0;
+    double bags = p->is_slurry ? p->need.gross.m3 / p->recipe.yield.m3
+                               : p->batching.bags_gauged;
+    if (mix->part_count == 0)
+        rows[n++] = GB_MAKE(b, SITE_BAGS, gb_bags_fig(b, "bags", gb_round(bags, 1, GB_UP)),
+                            gb_words_fig(b, "material", &mix->title));
+    for (size_t i = 0; i < mix->part_count; i++) {
+        const gb_material *m = mix->parts[i].material;
+        double kg = p->recipe.part[i].kg * bags;
+        gb_figure material = gb_words_fig(b, "material", &m->title);
+        if (p->is_slurry)
+            rows[n++] = GB_MAKE(b, SITE_MASS, gb_num_up("mass", GB_SHOW_MASS, kg), material);
+        else if (isnan(m->pack.kg))
+            rows[n++] = GB_MAKE(b, SITE_LOOSE,
+                                gb_num("volume", GB_SHOW_BULK, kg / m->bulk.kg_m3),
+                                material);
+        else {
+            double pack = i == 0 ? p->recipe.bag.kg : m->pack.kg;
+            rows[n++] = GB_MAKE(b, SITE_BAGS,
+                                gb_bags_fig(b, "bags", gb_round(kg / pack, 1, GB_UP)),
+                                material);
+        }
+    }
+    double water = bags * (p->recipe.water_usual.kg -
+                           p->recipe.sand.kg * gb_job_moisture(job).of_one);
+    rows[n++] = GB_MAKE(b, SITE_WATER, gb_num_up("water", GB_SHOW_WATER, fmax(0, water)));
+    GB_ADD(b, ON_SITE, gb_rows_fig(b, "items", rows, n));
+}
+
+/* ---- cautions and care ----------------------------------------------------------- */
+
+static gb_show show_of(gb_kind kind) {
+    switch (kind) {
+    case GB_TEMP:
+        return GB_SHOW_TEMP;
+    case GB_VOLUME:
+        return GB_SHOW_VOLUME;
+    case GB_MASS:
+        return GB_SHOW_MASS;
+    case GB_LENGTH:
+        return GB_SHOW_LENGTH;
+    case GB_SHARE:
+        return GB_SHOW_SHARE;
+    default:
+        return GB_SHOW_NUMBER;
+    }
+}
+
+static void add_cautions(gb_builder *b, const gb_mix_plan *p) {
+    static const gb_row_code ROWS[] = {
+        [GB_C_MIXER_SMALL] = GB_ROW_C_MIXER_SMALL,
+        [GB_C_MIXER_WEAK] = GB_ROW_C_MIXER_WEAK,
+        [GB_C_MIXER_TOO_SMALL] = GB_ROW_C_MIXER_TOO_SMALL,
+        [GB_C_LIFE_SHORT] = GB_ROW_C_LIFE_SHORT,
+        [GB_C_SCORED_THIN] = GB_ROW_C_SCORED_THIN,
+        [GB_C_DEPTH_SPREAD] = GB_ROW_C_DEPTH_SPREAD,
+        [GB_C_NO_PACE] = GB_ROW_C_NO_PACE,
+        [GB_C_SAND_TOO_WET] = GB_ROW_C_SAND_TOO_WET,
+        [GB_C_COLD_40] = GB_ROW_C_COLD_40,
+        [GB_C_COLD_32] = GB_ROW_C_COLD_32,
+        [GB_C_COLD_25] = GB_ROW_C_COLD_25,
+        [GB_C_COLD_20] = GB_ROW_C_COLD_20,
+        [GB_C_HOT] = GB_ROW_C_HOT,
+        [GB_C_HOT_SHADE] = GB_ROW_C_HOT_SHADE,
+        [GB_C_STONE_COLD] = GB_ROW_C_STONE_COLD,
+        [GB_C_UNITS_FROZEN] = GB_ROW_C_UNITS_FROZEN,
+        [GB_C_FROST_DUE] = GB_ROW_C_FROST_DUE,
+        [GB_C_RAIN] = GB_ROW_C_RAIN};
+    _Static_assert(sizeof ROWS / sizeof ROWS[0] == GB_CAUTION_CODES,
+                   "a row for every caution");
+    for (size_t i = 0; i < p->cautions.count; i++) {
+        const gb_caution *c = &p->cautions.list[i];
+        gb_show show = show_of(c->kind);
+        gb_add_row(b, ROWS[c->code],
+                   GB_FIGURES(gb_num("value", show, c->value),
+                              gb_num("limit", show, c->limit),
+                              gb_num("life", GB_SHOW_DURATION, p->life.s),
+                              gb_txt("source", c->source)));
+    }
+}
+
+static void add_care(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
+    gb_figure cold = gb_num("cold", GB_SHOW_TEMP, fahrenheit(40));
+    if (p->is_slurry)
+        GB_ADD(b, ALWAYS_SLURRY, cold);
+    else
+        GB_ADD(b, ALWAYS_BED, cold);
+    double wind = gb_from_unit(gb_find_unit(GB_SPEED, "mph"), 8);
+    GB_ADD(b, ALWAYS_HOT, gb_num("hot", GB_SHOW_TEMP, fahrenheit(100)),
+           gb_num("windy", GB_SHOW_TEMP, fahrenheit(90)),
+           gb_num("wind", GB_SHOW_SPEED, wind),
+           gb_num("life", GB_SHOW_DURATION, p->need.mix->life_hot.s));
+    gb_add_holds(b, p->need.mix);
+    GB_ADD_BARE(b, SAFETY);
+    if (job->site.rinse != NULL)
+        GB_ADD(b, RINSE, gb_txt("where", job->site.rinse));
+    if (job->site.place != NULL)
+        GB_ADD(b, PLACE, gb_txt("where", job->site.place));
+    if (job->site.emergency != NULL)
+        GB_ADD(b, EMERGENCY, gb_txt("who", job->site.emergency));
+    GB_ADD_BARE(b, WHO);
+    GB_ADD(b, SOURCE, gb_txt("source", p->need.mix->source));
+}
+
+gb_status gb_batch_sheet(const gb_plan *plan, gb_system system, const char *language,
+                         gb_arena *arena, gb_sheet *sheet) {
+    gb_builder b;
+    gb_builder_init(&b, language, arena);
+    for (size_t i = 0; i < plan->mix_count; i++) {
+        const gb_mix_plan *p = &plan->mixes[i];
+        add_head(&b, plan->job, p);
+        add_cautions(&b, p);
+        if (p->is_slurry)
+            add_pots(&b, p);
+        else if (p->batching.batch_count > 0)
+            add_one_batch(&b, plan->job, p);
+        gb_add_mixing(&b, p->need.mix);
+        if (!p->is_slurry && p->batching.batch_count > 0)
+            add_batches(&b, p);
+        add_on_site(&b, plan->job, p);
+        add_care(&b, plan->job, p);
+        gb_end_block(&b);
+    }
+    return gb_finish_sheet(&b, system, sheet);
+}

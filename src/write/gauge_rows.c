@@ -1,0 +1,165 @@
+#include "write/gauge_rows.h"
+
+#include <math.h>
+
+gb_figure gb_bags_fig(gb_builder *b, const char *name, double bags) {
+    gb_figure n = gb_num("n", GB_SHOW_EIGHTHS, bags);
+    gb_row row = gb_over(bags, 1.0) ? GB_MAKE(b, BAGS, n) : GB_MAKE(b, BAG, n);
+    return gb_row_fig(b, name, row);
+}
+
+/* Cement and lime in whole bags are counted; a part of a bag is weighed. */
+static gb_row binder_row(gb_builder *b, const gb_part *part, double kg, double bags) {
+    gb_figure material = gb_words_fig(b, "material", &part->material->title);
+    gb_figure mass = gb_num("mass", GB_SHOW_MASS, kg);
+    if (fabs(bags - round(bags)) > GB_SAME || bags < 1.0)
+        return GB_MAKE(b, PART_WEIGHED, mass, material);
+    return GB_MAKE(b, PART_BAGS, gb_bags_fig(b, "bags", bags), material, mass);
+}
+
+/* What lies loose is gauged by the level bucket. Sand in it weighs its moisture too. */
+static gb_row loose_row(gb_builder *b, const gb_part *part, double kg, gb_volume bucket) {
+    const gb_material *m = part->material;
+    double volume = kg / m->bulk.kg_m3;
+    double each = bucket.m3 * m->bulk.kg_m3;
+    if (m->kind == GB_SAND)
+        each *= 1.0 + gb_sand_moisture(GB_DAMP).of_one;
+    return GB_MAKE(b, PART_LOOSE, gb_num("volume", GB_SHOW_VOLUME, volume),
+                   gb_words_fig(b, "material", &m->title),
+                   gb_num("buckets", GB_SHOW_QUARTERS, volume / bucket.m3),
+                   gb_num("line", GB_SHOW_GAUGED, bucket.m3),
+                   gb_num("each", GB_SHOW_MASS, each));
+}
+
+gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
+                       double bags, gb_volume bucket) {
+    gb_row rows[GB_MOST_PARTS];
+    for (size_t i = 0; i < mix->part_count; i++) {
+        const gb_part *part = &mix->parts[i];
+        double kg = recipe->part[i].kg * bags;
+        rows[i] = i == 0 ? binder_row(b, part, kg, bags)
+                         : loose_row(b, part, kg, bucket);
+    }
+    return gb_rows_fig(b, "parts", rows, mix->part_count);
+}
+
+static gb_row route_row(gb_builder *b, const gb_recipe *r) {
+    if (r->route == GB_MEASURED)
+        return GB_MAKE_BARE(b, ROUTE_MEASURED);
+    if (r->route == GB_LABELLED)
+        return GB_MAKE_BARE(b, ROUTE_LABEL);
+    if (r->regime == GB_BY_SAND)
+        return GB_MAKE_BARE(b, ROUTE_SAND);
+    return GB_MAKE_BARE(b, ROUTE_SOLIDS);
+}
+
+void gb_add_makes(gb_builder *b, const gb_recipe *r, double bags) {
+    GB_ADD(b, MAKES, gb_num("volume", GB_SHOW_VOLUME, r->yield.m3 * bags),
+           gb_num("mass", GB_SHOW_MASS, (r->dry.kg + r->water_usual.kg) * bags),
+           gb_num("yield", GB_SHOW_VOLUME, r->yield.m3),
+           gb_row_fig(b, "route", route_row(b, r)));
+}
+
+gb_row gb_state_row(gb_builder *b, gb_share moisture) {
+    gb_figure share = gb_num("share", GB_SHOW_SHARE, moisture.of_one);
+    if (moisture.of_one == gb_sand_moisture(GB_NEARLY_DRY).of_one)
+        return GB_MAKE(b, STATE_NEARLY_DRY, share);
+    if (moisture.of_one == gb_sand_moisture(GB_DAMP).of_one)
+        return GB_MAKE(b, STATE_DAMP, share);
+    if (moisture.of_one == gb_sand_moisture(GB_WET).of_one)
+        return GB_MAKE(b, STATE_WET, share);
+    return GB_MAKE(b, STATE_STATED, share);
+}
+
+/* First and never past are rounded down, so that neither is overrun by rounding. */
+#define WATER_FIGURES(row)                                                               \
+    gb_num_down("first", GB_SHOW_WATER, (row).first.kg),                                 \
+        gb_num("usual", GB_SHOW_WATER, (row).usual.kg),                                  \
+        gb_num_down("most", GB_SHOW_WATER, (row).most.kg)
+
+static void add_state(gb_builder *b, const gb_mix *mix, const gb_recipe *r, double bags,
+                      gb_share moisture) {
+    gb_figure state = gb_row_fig(b, "state", gb_state_row(b, moisture));
+    gb_water_row row = {0};
+    if (gb_water_to_add(mix, r, moisture, bags, &row) == GB_OK)
+        GB_ADD(b, STATE_BAG, state, WATER_FIGURES(row));
+    else
+        GB_ADD(b, STATE_TOO_WET, state);
+}
+
+static void add_states(gb_builder *b, const gb_mix *mix, const gb_recipe *r, double bags,
+                       gb_share stated) {
+    for (gb_sand_state s = GB_NEARLY_DRY; s <= GB_WET; s++)
+        add_state(b, mix, r, bags, gb_sand_moisture(s));
+    if (!isnan(stated.of_one))
+        add_state(b, mix, r, bags, stated);
+}
+
+static void add_plain_water(gb_builder *b, const gb_mix *mix, const gb_recipe *r,
+                            double bags, gb_row what) {
+    gb_water_row row = {0};
+    if (gb_water_to_add(mix, r, (gb_share){0}, bags, &row) == GB_OK)
+        GB_ADD(b, WATER_BAG, gb_row_fig(b, "what", what), WATER_FIGURES(row));
+}
+
+static gb_row amount_row(gb_builder *b, const gb_recipe *r, double bags) {
+    if (fabs(bags - 1.0) < GB_SAME)
+        return GB_MAKE_BARE(b, PER_BAG);
+    if (bags > 1.0)
+        return GB_MAKE_BARE(b, PER_BATCH);
+    return GB_MAKE(b, PER_PART, gb_num("mass", GB_SHOW_MASS, r->bag.kg * bags));
+}
+
+void gb_add_water(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, double bags,
+                  gb_share stated) {
+    double amounts[2] = {1.0, bags};
+    size_t count = bags > 1.0 + GB_SAME ? 2 : 1;
+    if (bags < 1.0 - GB_SAME)
+        amounts[0] = bags;
+    bool sand = recipe->sand.kg > 0;
+    if (!sand)
+        GB_ADD(b, WATER_WORDS, gb_txt("what", ""));
+    for (size_t i = 0; i < count; i++) {
+        gb_row what = amount_row(b, recipe, amounts[i]);
+        if (sand) {
+            GB_ADD(b, WATER_WORDS, gb_row_fig(b, "what", what));
+            add_states(b, mix, recipe, amounts[i], stated);
+        } else {
+            add_plain_water(b, mix, recipe, amounts[i], what);
+        }
+    }
+}
+
+void gb_add_water_line(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
+                       double bags, gb_share moisture) {
+    gb_water_row row = {0};
+    if (gb_water_to_add(mix, recipe, moisture, bags, &row) != GB_OK)
+        return;
+    if (recipe->sand.kg > 0)
+        GB_ADD(b, PART_WATER, gb_row_fig(b, "state", gb_state_row(b, moisture)),
+               WATER_FIGURES(row));
+    else
+        GB_ADD(b, PART_WATER_PLAIN, WATER_FIGURES(row));
+}
+
+void gb_add_mixing(gb_builder *b, const gb_mix *mix) {
+    for (size_t i = 0; i < mix->order_count; i++)
+        GB_ADD(b, ORDER, gb_num("n", GB_SHOW_COUNT, (double)(i + 1)),
+               gb_words_fig(b, "step", &mix->order[i]));
+    GB_ADD(b, MIXING, gb_num("time", GB_SHOW_DURATION, mix->mixing.s));
+    GB_ADD(b, CHECK, gb_words_fig(b, "check", &mix->check));
+    GB_ADD(b, AT_LIMIT, gb_words_fig(b, "words", &mix->at_limit));
+}
+
+void gb_add_holds(gb_builder *b, const gb_mix *mix) {
+    for (size_t i = 0; i < mix->hold_count; i++) {
+        const gb_hold *h = &mix->holds[i];
+        gb_figure what = gb_words_fig(b, "what", &h->what);
+        gb_figure least = gb_num("least", GB_SHOW_DURATION, h->least.s);
+        if (isnan(h->most.s))
+            GB_ADD(b, HOLD, what, least);
+        else
+            GB_ADD(b, HOLD_RANGE, what, least,
+                   gb_num("most", GB_SHOW_DURATION, h->most.s));
+    }
+}

@@ -1,0 +1,35 @@
+/* Rows on gauging, shared by the batch sheet and the answer on one mix. */
+#ifndef WRITE_GAUGE_ROWS_H
+#define WRITE_GAUGE_ROWS_H
+
+#include "write/model.h"
+
+/* "1 bag", "2-5/8 bags". */
+gb_figure gb_bags_fig(gb_builder *b, const char *name, double bags);
+
+/* The parts of `bags` bags of a site mix: the binder in whole bags or weighed, the rest
+   in level buckets. */
+gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
+                       double bags, gb_volume bucket);
+
+/* What a batch of `bags` bags makes, and by which route its yield was found. */
+void gb_add_makes(gb_builder *b, const gb_recipe *recipe, double bags);
+
+/* The water table: per bag, and per batch of `bags` when that is another amount. A site
+   mix has a row for every state of the sand; `stated` adds one for a measured moisture
+   (NaN: none). */
+void gb_add_water(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, double bags,
+                  gb_share stated);
+
+/* One line of water for `bags` bags with sand of one moisture. */
+void gb_add_water_line(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
+                       double bags, gb_share moisture);
+
+/* "damp 5 %" */
+gb_row gb_state_row(gb_builder *b, gb_share moisture);
+
+/* Order, mixing time, check, what to do at the limit. */
+void gb_add_mixing(gb_builder *b, const gb_mix *mix);
+void gb_add_holds(gb_builder *b, const gb_mix *mix);
+
+#endif

@@ -1,0 +1,67 @@
+#include "write/gauge_rows.h"
+
+#include <math.h>
+
+static gb_figure uses_fig(gb_builder *b, unsigned uses) {
+    static const gb_row_code KINDS[] = {GB_ROW_KIND_BED,  GB_ROW_KIND_SLURRY,
+                                        GB_ROW_KIND_JOINT, GB_ROW_KIND_SLAB,
+                                        GB_ROW_KIND_CORE, GB_ROW_KIND_VOLUME};
+    gb_row rows[GB_LAYER_KINDS];
+    size_t n = 0;
+    for (unsigned k = 0; k < GB_LAYER_KINDS; k++)
+        if (uses & (1u << k))
+            rows[n++] = gb_make_row(b, KINDS[k], NULL, 0);
+    return gb_rows_fig(b, "uses", rows, n);
+}
+
+gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_system system,
+                            const char *language, gb_arena *arena, gb_sheet *sheet) {
+    gb_builder b;
+    gb_builder_init(&b, language, arena);
+    GB_ADD_BARE(&b, LIST_TITLE);
+    for (size_t i = 0; i < count; i++) {
+        GB_ADD(&b, LIST_MIX, gb_txt("id", mixes[i]->id),
+               gb_words_fig(&b, "title", &mixes[i]->title));
+        GB_ADD(&b, LIST_USES, uses_fig(&b, mixes[i]->uses));
+    }
+    gb_end_block(&b);
+    return gb_finish_sheet(&b, system, sheet);
+}
+
+static void add_question(gb_builder *b, const gb_mix_question *q) {
+    gb_figure bags = gb_num("bags", GB_SHOW_NUMBER, q->bags);
+    gb_figure bag = gb_num("bag", GB_SHOW_MASS, q->recipe.bag.kg);
+    if (isnan(q->wanted.m3)) {
+        GB_ADD(b, QUESTION_BAGS, gb_bags_fig(b, "bags", q->bags), bag);
+        return;
+    }
+    GB_ADD(b, QUESTION_VOLUME, bags, bag,
+           gb_num("volume", GB_SHOW_VOLUME_FINE, q->wanted.m3));
+    if (q->waste.of_one > 0)
+        GB_ADD(b, QUESTION_WASTE, gb_num("waste", GB_SHOW_SHARE, q->waste.of_one));
+}
+
+gb_status gb_mix_sheet(const gb_mix_question *q, gb_system system, const char *language,
+                       gb_arena *arena, gb_sheet *sheet) {
+    gb_builder b;
+    gb_builder_init(&b, language, arena);
+    const gb_mix *mix = q->mix;
+    GB_ADD(&b, TITLE, gb_words_fig(&b, "title", &mix->title));
+    GB_ADD(&b, MIX_ID, gb_txt("id", mix->id));
+    GB_ADD(&b, FOR, gb_words_fig(&b, "purpose", &mix->purpose));
+    if (mix->not_for.count > 0)
+        GB_ADD(&b, NOT_FOR, gb_words_fig(&b, "what", &mix->not_for));
+    add_question(&b, q);
+    if (mix->part_count > 0)
+        GB_ADD(&b, BATCH, gb_parts_fig(&b, mix, &q->recipe, q->bags, q->bucket));
+    gb_add_makes(&b, &q->recipe, q->bags);
+    gb_add_water(&b, mix, &q->recipe, q->bags, (gb_share){NAN});
+    gb_add_mixing(&b, mix);
+    GB_ADD(&b, LIFE, gb_num("life", GB_SHOW_DURATION, mix->life.s),
+           gb_num("hot", GB_SHOW_DURATION, mix->life_hot.s));
+    gb_add_holds(&b, mix);
+    GB_ADD_BARE(&b, WHO);
+    GB_ADD(&b, SOURCE, gb_txt("source", mix->source));
+    gb_end_block(&b);
+    return gb_finish_sheet(&b, system, sheet);
+}

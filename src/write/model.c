@@ -1,0 +1,119 @@
+#include "write/model.h"
+
+#include <string.h>
+
+void gb_builder_init(gb_builder *b, const char *language, gb_arena *arena) {
+    *b = (gb_builder){.arena = arena, .language = language};
+}
+
+/* Doubles a list; the blocks point into rows by index until the sheet is finished. */
+static void *grow(gb_builder *b, const void *list, size_t count, size_t *room,
+                  size_t size) {
+    size_t larger = *room * 2 + 64;
+    void *copy = gb_arena_take(b->arena, larger, size);
+    if (copy == NULL) {
+        b->failed = true;
+        return NULL;
+    }
+    if (count > 0)
+        memcpy(copy, list, count * size);
+    *room = larger;
+    return copy;
+}
+
+gb_row gb_make_row(gb_builder *b, gb_row_code code, const gb_figure *figures,
+                   size_t count) {
+    gb_row row = {.code = code, .figures = NULL, .count = count};
+    if (count == 0)
+        return row;
+    gb_figure *copy = gb_arena_take(b->arena, count, sizeof *copy);
+    if (copy == NULL) {
+        b->failed = true;
+        row.count = 0;
+        return row;
+    }
+    memcpy(copy, figures, count * sizeof *copy);
+    row.figures = copy;
+    return row;
+}
+
+void gb_add_row(gb_builder *b, gb_row_code code, const gb_figure *figures, size_t count) {
+    if (b->failed)
+        return;
+    if (b->row_count == b->row_room) {
+        gb_row *larger = grow(b, b->rows, b->row_count, &b->row_room, sizeof *b->rows);
+        if (larger == NULL)
+            return;
+        b->rows = larger;
+    }
+    b->rows[b->row_count++] = gb_make_row(b, code, figures, count);
+}
+
+void gb_end_block(gb_builder *b) {
+    if (b->failed)
+        return;
+    if (b->block_count == b->block_room) {
+        gb_block *larger =
+            grow(b, b->blocks, b->block_count, &b->block_room, sizeof *b->blocks);
+        if (larger == NULL)
+            return;
+        b->blocks = larger;
+    }
+    b->blocks[b->block_count++].count = b->row_count - b->block_start;
+    b->block_start = b->row_count;
+}
+
+gb_status gb_finish_sheet(gb_builder *b, gb_system system, gb_sheet *sheet) {
+    if (b->failed)
+        return GB_NO_MEMORY;
+    size_t at = 0;
+    for (size_t i = 0; i < b->block_count; i++) {
+        b->blocks[i].rows = &b->rows[at];
+        at += b->blocks[i].count;
+    }
+    *sheet = (gb_sheet){system, b->blocks, b->block_count};
+    return GB_OK;
+}
+
+gb_figure gb_num(const char *name, gb_show show, double value) {
+    return (gb_figure){.name = name, .show = show, .value = value};
+}
+
+gb_figure gb_num_down(const char *name, gb_show show, double value) {
+    return (gb_figure){.name = name, .show = show, .rounding = GB_DOWN, .value = value};
+}
+
+gb_figure gb_num_up(const char *name, gb_show show, double value) {
+    return (gb_figure){.name = name, .show = show, .rounding = GB_UP, .value = value};
+}
+
+gb_figure gb_txt(const char *name, const char *text) {
+    return (gb_figure){.name = name, .show = GB_SHOW_TEXT, .text = text};
+}
+
+gb_figure gb_words_fig(const gb_builder *b, const char *name, const gb_words *words) {
+    return gb_txt(name, gb_words_in(words, b->language));
+}
+
+gb_figure gb_rows_fig(gb_builder *b, const char *name, const gb_row *rows, size_t count) {
+    gb_figure figure = {.name = name, .show = GB_SHOW_ROWS, .row_count = count};
+    gb_row *copy = gb_arena_take(b->arena, count + 1, sizeof *copy);
+    if (copy == NULL) {
+        b->failed = true;
+        figure.row_count = 0;
+        return figure;
+    }
+    if (count > 0)
+        memcpy(copy, rows, count * sizeof *copy);
+    figure.rows = copy;
+    return figure;
+}
+
+gb_figure gb_row_fig(gb_builder *b, const char *name, gb_row row) {
+    return gb_rows_fig(b, name, &row, 1);
+}
+
+gb_figure gb_money_fig(const char *name, gb_money money, int decimals) {
+    return (gb_figure){
+        .name = name, .show = GB_SHOW_MONEY, .money = money, .decimals = decimals};
+}

@@ -1,0 +1,103 @@
+#include "write/gauge_rows.h"
+
+#include <math.h>
+
+static gb_row kind_row(gb_builder *b, gb_layer_kind kind) {
+    static const gb_row_code KINDS[] = {
+        [GB_BED] = GB_ROW_KIND_BED,     [GB_SLURRY] = GB_ROW_KIND_SLURRY,
+        [GB_JOINT] = GB_ROW_KIND_JOINT, [GB_SLAB] = GB_ROW_KIND_SLAB,
+        [GB_CORE] = GB_ROW_KIND_CORE,   [GB_VOLUME_LAYER] = GB_ROW_KIND_VOLUME};
+    return gb_make_row(b, KINDS[kind], NULL, 0);
+}
+
+static void add_piece(gb_builder *b, const gb_piece *p) {
+    double n = (double)p->count;
+    gb_figure name = gb_txt("name", p->name);
+    gb_figure count = gb_num("count", GB_SHOW_COUNT, n);
+    if (isnan(p->length.m)) {
+        GB_ADD(b, PIECE_UNSIZED, name, count);
+        return;
+    }
+    double area = p->length.m * p->width.m;
+    GB_ADD(b, PIECE, name, count, gb_num("length", GB_SHOW_LENGTH, p->length.m),
+           gb_num("width", GB_SHOW_LENGTH, p->width.m));
+    GB_ADD(b, AREA, gb_num("each", GB_SHOW_AREA, area),
+           gb_num("all", GB_SHOW_AREA, area * n),
+           gb_num("bedded", GB_SHOW_AREA, gb_bedded_area(p).m2 * n));
+}
+
+static void add_layer(gb_builder *b, const gb_take *t) {
+    gb_figure kind = gb_row_fig(b, "kind", kind_row(b, t->layer->kind));
+    gb_figure mix = gb_txt("mix", t->layer->mix.text);
+    gb_figure net = gb_num("net", GB_SHOW_VOLUME_FINE, t->net.m3);
+    if (isnan(t->depth.m))
+        GB_ADD(b, LAYER_VOLUME, kind, mix, net);
+    else
+        GB_ADD(b, LAYER_LAID, kind, mix, gb_num("depth", GB_SHOW_LENGTH, t->depth.m), net);
+}
+
+static void add_pieces(gb_builder *b, const gb_plan *plan) {
+    GB_ADD_BARE(b, TAKEOFF_TITLE);
+    GB_ADD(b, SITE, gb_txt("name", plan->job->site.name));
+    size_t t = 0;
+    for (size_t i = 0; i < plan->job->piece_count; i++) {
+        const gb_piece *piece = &plan->job->pieces[i];
+        add_piece(b, piece);
+        for (; t < plan->take_count && plan->takes[t].piece == piece; t++)
+            add_layer(b, &plan->takes[t]);
+    }
+    gb_end_block(b);
+}
+
+static void add_need(gb_builder *b, const gb_mix_plan *p) {
+    const gb_need *n = &p->need;
+    GB_ADD(b, NEED_LINE, gb_txt("mix", n->mix->id));
+    GB_ADD(b, NEED_NET, gb_num("net", GB_SHOW_VOLUME_FINE, n->net.m3),
+           gb_num("waste", GB_SHOW_SHARE, n->waste.of_one),
+           gb_num("gross", GB_SHOW_VOLUME_FINE, n->gross.m3));
+    if (n->spread.m3 > 0)
+        GB_ADD(b, SPREAD, gb_num("spread", GB_SHOW_VOLUME_FINE, n->spread.m3));
+    double bags = n->gross.m3 / p->recipe.yield.m3;
+    if (p->is_slurry) {
+        GB_ADD(b, NEED_POT, gb_num("mass", GB_SHOW_MASS, bags * p->recipe.part[0].kg),
+               gb_words_fig(b, "material", &n->mix->parts[0].material->title),
+               gb_num("water", GB_SHOW_POT_WATER, bags * p->recipe.water_usual.kg));
+        return;
+    }
+    GB_ADD(b, NEED_BAGS, gb_num("bags", GB_SHOW_NUMBER, bags),
+           gb_num("bag", GB_SHOW_MASS, p->recipe.bag.kg),
+           gb_num("yield", GB_SHOW_VOLUME, p->recipe.yield.m3),
+           gb_num("whole", GB_SHOW_COUNT, (double)p->batching.bags_whole));
+}
+
+static void add_supply(gb_builder *b, const gb_supply_need *s) {
+    const gb_words *title = s->material != NULL ? &s->material->title : &s->blend->title;
+    gb_figure material = gb_words_fig(b, "material", title);
+    gb_figure mass = gb_num("mass", GB_SHOW_MASS, s->mass.kg);
+    if (!isnan(s->pack.kg))
+        GB_ADD(b, SUPPLY_BAGS, material, mass,
+               gb_num("packs", GB_SHOW_COUNT, gb_round(s->mass.kg / s->pack.kg, 1, GB_UP)),
+               gb_num("pack", GB_SHOW_MASS, s->pack.kg));
+    else if (s->material->kind == GB_SAND)
+        GB_ADD(b, SUPPLY_LOOSE, material, mass,
+               gb_num("volume", GB_SHOW_VOLUME, s->mass.kg / s->material->bulk.kg_m3));
+    else
+        GB_ADD(b, SUPPLY_MASS, material, mass);
+}
+
+gb_status gb_takeoff_sheet(const gb_plan *plan, gb_system system, const char *language,
+                           gb_arena *arena, gb_sheet *sheet) {
+    gb_builder b;
+    gb_builder_init(&b, language, arena);
+    add_pieces(&b, plan);
+    GB_ADD_BARE(&b, NEEDS_TITLE);
+    for (size_t i = 0; i < plan->mix_count; i++)
+        add_need(&b, &plan->mixes[i]);
+    gb_end_block(&b);
+    GB_ADD_BARE(&b, SUPPLIES_TITLE);
+    for (size_t i = 0; i < plan->supply_count; i++)
+        add_supply(&b, &plan->supplies[i]);
+    GB_ADD(&b, TOTAL_WATER, gb_num("water", GB_SHOW_WATER, plan->water.m3 * 1000.0));
+    gb_end_block(&b);
+    return gb_finish_sheet(&b, system, sheet);
+}

@@ -1,0 +1,172 @@
+#include "write/figures.h"
+
+#include <string.h>
+
+/* Rows become lines of at most 80 columns: a label of up to 10, then words that wrap
+   under their own beginning. Spaces inside a figure must not break, so they travel as
+   HOLD until a line is written. */
+
+enum { COLUMNS = 80, LABEL_COLUMNS = 11, HOLD = '\x01' };
+
+static const struct {
+    const char *label;
+    const char *words;
+} WORDS[] = {
+#define GB_ROW(code, label, words) {label, words},
+#include "gaugebox/rows.def"
+#undef GB_ROW
+};
+_Static_assert(sizeof WORDS / sizeof WORDS[0] == GB_ROW_CODES, "words for every row");
+
+/* ---- filling in figures ---------------------------------------------------------- */
+
+static const gb_figure *find_figure(const gb_row *row, const char *name, size_t length) {
+    for (size_t i = 0; i < row->count; i++)
+        if (strlen(row->figures[i].name) == length &&
+            strncmp(row->figures[i].name, name, length) == 0)
+            return &row->figures[i];
+    return NULL;
+}
+
+/* Columns that a text takes: UTF-8 signs, not bytes. */
+static size_t columns(const char *text, size_t length) {
+    size_t n = 0;
+    for (size_t i = 0; i < length; i++)
+        n += ((unsigned char)text[i] & 0xC0) != 0x80;
+    return n;
+}
+
+static void expand(const gb_row *row, gb_system system, gb_text *to);
+
+/* Rows nest one or two deep (parts of a batch, what a batch covers), never into
+   themselves. */
+static void expand_figure(const gb_figure *f, gb_system system, gb_text *to) {
+    if (f->show != GB_SHOW_ROWS) {
+        gb_text shown;
+        gb_text_init(&shown, to->arena);
+        gb_show_figure(f, system, &shown);
+        for (const char *c = gb_text_get(&shown); *c != '\0'; c++) {
+            bool control = (unsigned char)*c < ' ' || *c == 127;
+            bool held = *c == ' ' && f->show != GB_SHOW_TEXT;
+            gb_text_add_char(to, held ? HOLD : control ? '?' : *c);
+        }
+        to->failed = to->failed || shown.failed;
+        return;
+    }
+    for (size_t i = 0; i < f->row_count; i++) {
+        if (i > 0)
+            gb_text_add(to, ", ");
+        expand(&f->rows[i], system, to); // NOLINT(misc-no-recursion) see above
+    }
+}
+
+/* {name}, {name:12} or {name:>12}; returns what follows the closing brace. */
+static const char *expand_slot(const gb_row *row, const char *slot, gb_system system,
+                               gb_text *to) {
+    size_t length = strcspn(slot, ":}");
+    const char *at = slot + length;
+    bool right = at[0] == ':' && at[1] == '>';
+    size_t width = 0;
+    for (; *at != '}'; at++)
+        if (*at >= '0' && *at <= '9')
+            width = width * 10 + (size_t)(*at - '0');
+    gb_text shown;
+    gb_text_init(&shown, to->arena);
+    const gb_figure *f = find_figure(row, slot, length);
+    if (f != NULL)
+        expand_figure(f, system, &shown); // NOLINT(misc-no-recursion) see above
+    size_t used = columns(gb_text_get(&shown), shown.length);
+    /* A column that is full still needs its gap. */
+    size_t fill = used < width ? width - used : (width > 0 && !right);
+    for (size_t i = 0; right && i < fill; i++)
+        gb_text_add_char(to, HOLD);
+    gb_text_add(to, gb_text_get(&shown));
+    for (size_t i = 0; !right && i < fill; i++)
+        gb_text_add_char(to, HOLD);
+    to->failed = to->failed || shown.failed;
+    return at + 1;
+}
+
+static void expand(const gb_row *row, gb_system system, gb_text *to) {
+    const char *at = WORDS[row->code].words;
+    while (*at != '\0') {
+        size_t plain = strcspn(at, "{");
+        gb_text_add_bytes(to, at, plain);
+        at += plain;
+        if (*at == '{')
+            at = expand_slot(row, at + 1, system, to); // NOLINT(misc-no-recursion) see above
+    }
+}
+
+/* ---- lines ----------------------------------------------------------------------- */
+
+static void add_spaces(gb_text *to, size_t count) {
+    for (size_t i = 0; i < count; i++)
+        gb_text_add_char(to, ' ');
+}
+
+/* How much of `text` fits into `room` columns: up to the last break before them, or a
+   hard cut when one word is longer than a line. */
+static size_t fitting(const char *text, size_t room) {
+    size_t used = 0;
+    size_t last_break = 0;
+    for (size_t i = 0;; i++) {
+        if (text[i] == '\0')
+            return i;
+        if (text[i] == ' ')
+            last_break = i;
+        used += ((unsigned char)text[i] & 0xC0) != 0x80;
+        if (used > room)
+            return last_break > 0 ? last_break : i;
+    }
+}
+
+static void add_line(gb_text *to, const char *text, size_t length) {
+    while (length > 0 && (text[length - 1] == HOLD || text[length - 1] == ' '))
+        length--;
+    for (size_t i = 0; i < length; i++)
+        gb_text_add_char(to, text[i] == HOLD ? ' ' : text[i]);
+    gb_text_add(to, "\n");
+}
+
+static void write_row(const gb_row *row, gb_system system, gb_text *to) {
+    gb_text words;
+    gb_text_init(&words, to->arena);
+    expand(row, system, &words);
+    const char *label = WORDS[row->code].label;
+    size_t indent = label == NULL ? 0 : LABEL_COLUMNS;
+    const char *at = gb_text_get(&words);
+    bool first = true;
+    do {
+        size_t n = fitting(at, COLUMNS - indent);
+        if (first && label != NULL)
+            gb_text_add(to, label);
+        if (*at != '\0')
+            add_spaces(to, first && label != NULL ? indent - strlen(label) : indent);
+        add_line(to, at, n);
+        at += n;
+        at += strspn(at, " ");
+        first = false;
+    } while (*at != '\0');
+    to->failed = to->failed || words.failed;
+}
+
+static void write_rule(gb_text *to, char c) {
+    for (int i = 0; i < COLUMNS; i++)
+        gb_text_add_char(to, c);
+    gb_text_add(to, "\n");
+}
+
+void gb_write_text(const gb_sheet *sheet, gb_text *to) {
+    for (size_t i = 0; i < sheet->count; i++) {
+        const gb_block *block = &sheet->blocks[i];
+        if (i > 0)
+            gb_text_add(to, "\n");
+        write_rule(to, '=');
+        for (size_t k = 0; k < block->count; k++) {
+            write_row(&block->rows[k], sheet->system, to);
+            if (k == 0)
+                write_rule(to, '-');
+        }
+    }
+}
