@@ -20,9 +20,11 @@ typedef struct gb_take {
 /* Area of the part of one piece that is bedded: overhang is not. */
 gb_area gb_bedded_area(const gb_piece *piece);
 
+/* What a slurry takes on such a back: 1/16 in smooth, 1/8 in scored (common practice). */
+gb_length gb_usual_slurry(gb_back back);
+
 /* Depth of a layer: mean and standard error of the measured depths,
-   se = s / sqrt(n), s with n - 1. A slurry without a stated depth takes 1/16 in on a
-   smooth back and 1/8 in on a scored one (common practice). */
+   se = s / sqrt(n), s with n - 1. A slurry without a stated depth takes the usual one. */
 void gb_layer_depth(const gb_layer *layer, gb_length *mean, gb_length *se);
 
 /* Takes off one layer. GB_NOT_POSITIVE when a size it needs is not over zero. */

@@ -108,10 +108,11 @@ gb_fault gb_parse_size(const char *text, gb_length *first, gb_length *second) GB
 gb_fault gb_parse_money(const char *text, int decimals, gb_money *money) GB_MUST_USE;
 
 /* Printing. US lengths are rounded to sixteenths of an inch (thirty-seconds below 1/16
-   in), metric ones to mm (tenths below 10 mm). */
+   in; inches alone below two feet), metric ones to mm (tenths below 10 mm). */
 void gb_print_length(gb_text *to, gb_length length, gb_system system);
+/* Tenths only when the degree is not whole: 40 F is 4.4 C. */
 void gb_print_temp(gb_text *to, gb_temp temp, gb_system system);
-/* 2h30m, 20 min, 45 s: whole minutes from one minute up. */
+/* 45 s, 20 min, 2h30m, 48 h, 7 days: whole minutes from one minute up, days beyond 72 h. */
 void gb_print_duration(gb_text *to, gb_duration duration);
 void gb_print_money(gb_text *to, gb_money money, int decimals);
 

@@ -10,7 +10,7 @@
 /* How a figure is shown; its value is in SI units. */
 typedef enum gb_show {
     GB_SHOW_TEXT,    /* a text of the user's or the mix table's */
-    GB_SHOW_ROWS,    /* rows, joined by commas */
+    GB_SHOW_ROWS,    /* rows within a row */
     GB_SHOW_COUNT,   /* a whole number */
     GB_SHOW_NUMBER,  /* two decimals */
     GB_SHOW_EIGHTHS, /* as 2-3/8 */
@@ -23,6 +23,8 @@ typedef enum gb_show {
     GB_SHOW_BULK,    /* loose material to order: yd3 or m3 */
     GB_SHOW_GAUGED,  /* a measure of the helper's: 1/2 ft3, 10 L */
     GB_SHOW_WATER,   /* US: half quarts with litres beside */
+    GB_SHOW_WATER_CELL, /* the same in a table whose head names the units */
+    GB_SHOW_WATER_UNITS, /* that head: qt (L) */
     GB_SHOW_POT_WATER, /* US: eighths of a quart, fluid ounces, litres */
     GB_SHOW_MASS,
     GB_SHOW_DENSITY,
@@ -42,8 +44,10 @@ typedef struct gb_figure {
     gb_rounding rounding;
     double value;
     const char *text;
-    const gb_row *rows;
+    const gb_row *rows; /* written one behind the other, with `join` between them */
     size_t row_count;
+    const char *join;
+    bool whole; /* each of the rows stays on one line */
     gb_money money;
     int decimals;
 } gb_figure;

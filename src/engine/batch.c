@@ -6,19 +6,28 @@
 
 static const double EIGHTH = 0.125;
 
-/* Seconds that the crew needs to place one bag; NaN when the pace does not say. */
+/* Seconds that the crew needs to place one bag; NaN when the pace does not say. A pace in
+   treads or by area is one of setting stone on a bed, and says nothing of a joint, a core
+   or a slab. */
 static double seconds_per_bag(const gb_job *job, const gb_mix_plan *mix, double m2_s) {
     double per_bag = mix->recipe.yield.m3;
     if (!isnan(job->crew.pace.m3_s))
         return per_bag / job->crew.pace.m3_s;
     double area = 0;
-    for (size_t i = 0; i < mix->need.take_count; i++)
-        area += mix->need.takes[i]->area.m2 * mix->need.takes[i]->units;
+    for (size_t i = 0; i < mix->need.take_count; i++) {
+        const gb_take *take = mix->need.takes[i];
+        area += take->layer->kind == GB_BED ? take->area.m2 * take->units : (double)NAN;
+    }
     return per_bag / mix->need.gross.m3 * area / m2_s;
 }
 
+/* What each limit leaves of a batch, in whole bags, or in eighths when below one. */
+static double whole_bags(double most) {
+    return gb_round(most, gb_under(most, 1.0) ? EIGHTH : 1.0, GB_DOWN);
+}
+
 /* The most bags a batch may hold, and what says so: volume, then mass, then time, the
-   first named of equal ones. */
+   first named of those that leave the same. */
 static void find_limit(const gb_job *job, const gb_mix_plan *mix, double bag_s,
                        gb_batching *b) {
     const gb_recipe *r = &mix->recipe;
@@ -27,16 +36,15 @@ static void find_limit(const gb_job *job, const gb_mix_plan *mix, double bag_s,
     double most[] = {mixer->usable.m3 / r->yield.m3, mixer->most.kg / wet,
                      mix->life.s / bag_s};
     static const gb_limit LIMITS[] = {GB_LIMIT_VOLUME, GB_LIMIT_MASS, GB_LIMIT_TIME};
-    b->most_bags = most[0];
+    b->most_bags = whole_bags(most[0]);
     b->limit = LIMITS[0];
     for (size_t i = 1; i < sizeof LIMITS / sizeof LIMITS[0]; i++) {
-        if (isnan(most[i]) || !gb_under(most[i], b->most_bags))
+        if (isnan(most[i]) || !gb_under(whole_bags(most[i]), b->most_bags))
             continue;
-        b->most_bags = most[i];
+        b->most_bags = whole_bags(most[i]);
         b->limit = LIMITS[i];
     }
     b->part_bags = gb_under(b->most_bags, 1.0);
-    b->most_bags = gb_round(b->most_bags, b->part_bags ? EIGHTH : 1.0, GB_DOWN);
 }
 
 /* Bags in batch i of n: whole bags dealt out as equally as they go. */

@@ -120,10 +120,7 @@ static void depth_cautions(const gb_need *need, gb_caution_list *to) {
     double worst = 0;
     bool thin = false;
     double thinnest = NAN;
-    gb_layer scored = {.kind = GB_SLURRY, .back = GB_SCORED};
-    gb_length usual = {0};
-    gb_length none = {0};
-    gb_layer_depth(&scored, &usual, &none);
+    gb_length usual = gb_usual_slurry(GB_SCORED);
     for (size_t i = 0; i < need->take_count; i++) {
         const gb_take *t = need->takes[i];
         if (t->depth.m > 0)

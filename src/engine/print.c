@@ -10,7 +10,8 @@ static void print_us_length(gb_text *to, double m) {
     double inches = m / INCH_M;
     int parts = inches < 1.0 / 16.0 ? 32 : 16;
     double rounded = gb_round(inches, 1.0 / parts, GB_NEAREST);
-    double feet = floor(rounded / 12.0);
+    /* Below two feet a mason says inches: a tread is 14 in deep. */
+    double feet = rounded < 24.0 ? 0 : floor(rounded / 12.0);
     double rest = rounded - 12.0 * feet;
     if (feet > 0) {
         gb_text_add_int(to, (int64_t)feet);
@@ -44,7 +45,8 @@ void gb_print_length(gb_text *to, gb_length length, gb_system system) {
 
 void gb_print_temp(gb_text *to, gb_temp temp, gb_system system) {
     double shown = system == GB_US ? temp.c * 9.0 / 5.0 + 32.0 : temp.c;
-    gb_text_add_fixed(to, shown, 0);
+    bool whole = fabs(shown - round(shown)) < 0.05;
+    gb_text_add_fixed(to, shown, whole ? 0 : 1);
     gb_text_add(to, system == GB_US ? " F" : " C");
 }
 
@@ -58,6 +60,9 @@ void gb_print_duration(gb_text *to, gb_duration duration) {
     if (s < 60.0) {
         gb_text_add_fixed(to, s, 0);
         gb_text_add(to, " s");
+    } else if (minutes > 72 * 60 && minutes % (24 * 60) == 0) {
+        gb_text_add_int(to, minutes / (24 * 60));
+        gb_text_add(to, " days");
     } else if (minutes < 60) {
         gb_text_add_int(to, minutes);
         gb_text_add(to, " min");

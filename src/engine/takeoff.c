@@ -15,12 +15,16 @@ gb_area gb_bedded_area(const gb_piece *piece) {
     return (gb_area){length * width};
 }
 
+gb_length gb_usual_slurry(gb_back back) {
+    return (gb_length){back == GB_SCORED ? SCORED_BACK_M : SMOOTH_BACK_M};
+}
+
 void gb_layer_depth(const gb_layer *layer, gb_length *mean, gb_length *se) {
     mean->m = NAN;
     se->m = 0;
     if (layer->depth_count == 0) {
         if (layer->kind == GB_SLURRY)
-            mean->m = layer->back == GB_SCORED ? SCORED_BACK_M : SMOOTH_BACK_M;
+            *mean = gb_usual_slurry(layer->back);
         return;
     }
     double n = (double)layer->depth_count;

@@ -37,10 +37,15 @@ static void add_today(gb_builder *b, const gb_job *job) {
                 GB_FIGURES(gb_num("value", stated[i].show, stated[i].value)));
     if (w->rain)
         facts[n++] = GB_MAKE_BARE(b, FACT_RAIN);
-    GB_ADD(b, WEATHER_STATED, gb_rows_fig(b, "facts", facts, n));
+    gb_figure all = gb_rows_fig(b, "facts", facts, n);
+    all.whole = true;
+    GB_ADD(b, WEATHER_STATED, all);
 }
 
 static void add_take(gb_builder *b, const gb_take *t) {
+    static const gb_row_code FACES[] = {[GB_BACK] = GB_ROW_ON_BACK,
+                                        [GB_BED_FACE] = GB_ROW_ON_BED,
+                                        [GB_BOTH_FACES] = GB_ROW_ON_BOTH};
     gb_figure name = gb_txt("name", t->piece->name);
     gb_figure count = gb_num("count", GB_SHOW_COUNT, t->units);
     gb_figure depth = gb_num("depth", GB_SHOW_LENGTH, t->depth.m);
@@ -57,6 +62,8 @@ static void add_take(gb_builder *b, const gb_take *t) {
         GB_ADD(b, LAID_MANY, name, count, length, width, depth);
     else
         GB_ADD(b, LAID_ONE, name, length, width, depth);
+    if (t->layer->kind == GB_SLURRY)
+        gb_add_row(b, FACES[t->layer->faces], NULL, 0);
     if (t->layer->depth_count > 1)
         GB_ADD(b, MEASURED, gb_num("n", GB_SHOW_COUNT, (double)t->layer->depth_count),
                gb_num("se", GB_SHOW_LENGTH, t->depth_se.m));
@@ -130,7 +137,8 @@ static void add_half(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
                      double bags) {
     const gb_mix *mix = p->need.mix;
     if (mix->part_count == 0)
-        GB_ADD(b, HALF_BLEND, gb_num("mass", GB_SHOW_MASS, p->recipe.bag.kg * bags));
+        GB_ADD(b, HALF_BLEND, gb_bags_fig(b, "bags", bags),
+               gb_num("mass", GB_SHOW_MASS, p->recipe.bag.kg * bags));
     else
         GB_ADD(b, HALF, gb_parts_fig(b, mix, &p->recipe, bags, job->crew.bucket));
     gb_add_water_line(b, mix, &p->recipe, bags, gb_job_moisture(job));
@@ -219,7 +227,9 @@ static gb_figure covers_fig(gb_builder *b, const gb_batch *batch) {
             continue;
         rows[n++] = s->take->units > 1.0 ? cover_many(b, s) : cover_single(b, s);
     }
-    return gb_rows_fig(b, "covers", rows, n);
+    gb_figure covers = gb_rows_fig(b, "covers", rows, n);
+    covers.whole = true;
+    return covers;
 }
 
 static void add_batches(gb_builder *b, const gb_mix_plan *p) {
@@ -266,6 +276,10 @@ static void add_pot(gb_builder *b, const gb_mix_plan *p, const gb_pot *pot) {
     add_pot_water(b, GB_MAKE_BARE(b, FIRST_WATER), pot->first.kg, GB_DOWN);
     add_pot_water(b, GB_MAKE_BARE(b, USUAL_WATER), pot->usual.kg, GB_NEAREST);
     add_pot_water(b, GB_MAKE_BARE(b, MOST_WATER), pot->most.kg, GB_DOWN);
+    gb_length scored = gb_usual_slurry(GB_SCORED);
+    if (gb_under(pot->depth.m / scored.m, 1.0))
+        GB_ADD(b, POT_SCORED, gb_num("depth", GB_SHOW_LENGTH, scored.m),
+               gb_num("area", GB_SHOW_AREA_HALF, pot->area.m2 * pot->depth.m / scored.m));
     if (!pot->fits_life)
         GB_ADD(b, POT_TOO_SLOW, gb_num("life", GB_SHOW_DURATION, p->life.s));
 }

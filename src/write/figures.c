@@ -54,14 +54,16 @@ static void show_gauged(gb_text *to, double m3, gb_system system) {
 static void show_water(gb_text *to, const gb_figure *f, gb_system system) {
     double m3 = f->value / WATER_DENSITY;
     double litres = m3 * 1000.0;
+    bool cell = f->show == GB_SHOW_WATER_CELL;
     if (system == GB_METRIC) {
-        add(to, gb_round(litres, 0.1, f->rounding), 1, " L");
+        add(to, gb_round(litres, 0.1, f->rounding), 1, cell ? "" : " L");
         return;
     }
     /* The litres beside are those of the half quarts shown, so that both pour alike. */
     double quarts = gb_round(in_unit(GB_VOLUME, "qt", m3), 0.5, f->rounding);
-    add_parts(to, quarts, 2, GB_NEAREST, " qt (");
-    add(to, gb_from_unit(gb_find_unit(GB_VOLUME, "qt"), quarts) * 1000.0, 1, " L)");
+    add_parts(to, quarts, 2, GB_NEAREST, cell ? " (" : " qt (");
+    double shown = gb_from_unit(gb_find_unit(GB_VOLUME, "qt"), quarts);
+    add(to, shown * 1000.0, 1, cell ? ")" : " L)");
 }
 
 static void show_pot_water(gb_text *to, const gb_figure *f, gb_system system) {
@@ -169,7 +171,11 @@ void gb_show_figure(const gb_figure *f, gb_system system, gb_text *to) {
         show_gauged(to, f->value, system);
         return;
     case GB_SHOW_WATER:
+    case GB_SHOW_WATER_CELL:
         show_water(to, f, system);
+        return;
+    case GB_SHOW_WATER_UNITS:
+        gb_text_add(to, system == GB_US ? "qt (L)" : "L");
         return;
     case GB_SHOW_POT_WATER:
         show_pot_water(to, f, system);

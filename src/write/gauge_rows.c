@@ -40,7 +40,9 @@ gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe
         rows[i] = i == 0 ? binder_row(b, part, kg, bags)
                          : loose_row(b, part, kg, bucket);
     }
-    return gb_rows_fig(b, "parts", rows, mix->part_count);
+    gb_figure parts = gb_rows_fig(b, "parts", rows, mix->part_count);
+    parts.join = " + ";
+    return parts;
 }
 
 static gb_row route_row(gb_builder *b, const gb_recipe *r) {
@@ -72,17 +74,16 @@ gb_row gb_state_row(gb_builder *b, gb_share moisture) {
 }
 
 /* First and never past are rounded down, so that neither is overrun by rounding. */
-#define WATER_FIGURES(row)                                                               \
-    gb_num_down("first", GB_SHOW_WATER, (row).first.kg),                                 \
-        gb_num("usual", GB_SHOW_WATER, (row).usual.kg),                                  \
-        gb_num_down("most", GB_SHOW_WATER, (row).most.kg)
+#define WATER_FIGURES(show, row)                                                         \
+    gb_num_down("first", show, (row).first.kg), gb_num("usual", show, (row).usual.kg),   \
+        gb_num_down("most", show, (row).most.kg)
 
 static void add_state(gb_builder *b, const gb_mix *mix, const gb_recipe *r, double bags,
                       gb_share moisture) {
     gb_figure state = gb_row_fig(b, "state", gb_state_row(b, moisture));
     gb_water_row row = {0};
     if (gb_water_to_add(mix, r, moisture, bags, &row) == GB_OK)
-        GB_ADD(b, STATE_BAG, state, WATER_FIGURES(row));
+        GB_ADD(b, STATE_BAG, state, WATER_FIGURES(GB_SHOW_WATER_CELL, row));
     else
         GB_ADD(b, STATE_TOO_WET, state);
 }
@@ -99,7 +100,8 @@ static void add_plain_water(gb_builder *b, const gb_mix *mix, const gb_recipe *r
                             double bags, gb_row what) {
     gb_water_row row = {0};
     if (gb_water_to_add(mix, r, (gb_share){0}, bags, &row) == GB_OK)
-        GB_ADD(b, WATER_BAG, gb_row_fig(b, "what", what), WATER_FIGURES(row));
+        GB_ADD(b, WATER_BAG, gb_row_fig(b, "what", what),
+               WATER_FIGURES(GB_SHOW_WATER_CELL, row));
 }
 
 static gb_row amount_row(gb_builder *b, const gb_recipe *r, double bags) {
@@ -117,12 +119,13 @@ void gb_add_water(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, dou
     if (bags < 1.0 - GB_SAME)
         amounts[0] = bags;
     bool sand = recipe->sand.kg > 0;
+    gb_figure units = gb_num("units", GB_SHOW_WATER_UNITS, 0);
     if (!sand)
-        GB_ADD(b, WATER_WORDS, gb_txt("what", ""));
+        GB_ADD(b, WATER_WORDS, gb_txt("what", ""), units);
     for (size_t i = 0; i < count; i++) {
         gb_row what = amount_row(b, recipe, amounts[i]);
         if (sand) {
-            GB_ADD(b, WATER_WORDS, gb_row_fig(b, "what", what));
+            GB_ADD(b, WATER_WORDS, gb_row_fig(b, "what", what), units);
             add_states(b, mix, recipe, amounts[i], stated);
         } else {
             add_plain_water(b, mix, recipe, amounts[i], what);
@@ -137,9 +140,9 @@ void gb_add_water_line(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe
         return;
     if (recipe->sand.kg > 0)
         GB_ADD(b, PART_WATER, gb_row_fig(b, "state", gb_state_row(b, moisture)),
-               WATER_FIGURES(row));
+               WATER_FIGURES(GB_SHOW_WATER, row));
     else
-        GB_ADD(b, PART_WATER_PLAIN, WATER_FIGURES(row));
+        GB_ADD(b, PART_WATER_PLAIN, WATER_FIGURES(GB_SHOW_WATER, row));
 }
 
 void gb_add_mixing(gb_builder *b, const gb_mix *mix) {

@@ -54,9 +54,14 @@ static void expand_figure(const gb_figure *f, gb_system system, gb_text *to) {
         return;
     }
     for (size_t i = 0; i < f->row_count; i++) {
+        gb_text inner;
+        gb_text_init(&inner, to->arena);
+        expand(&f->rows[i], system, &inner); // NOLINT(misc-no-recursion) see above
         if (i > 0)
-            gb_text_add(to, ", ");
-        expand(&f->rows[i], system, to); // NOLINT(misc-no-recursion) see above
+            gb_text_add(to, f->join);
+        for (const char *c = gb_text_get(&inner); *c != '\0'; c++)
+            gb_text_add_char(to, *c == ' ' && f->whole ? HOLD : *c);
+        to->failed = to->failed || inner.failed;
     }
 }
 
@@ -129,24 +134,35 @@ static void add_line(gb_text *to, const char *text, size_t length) {
     gb_text_add(to, "\n");
 }
 
-static void write_row(const gb_row *row, gb_system system, gb_text *to) {
+/* A label stands once over rows that share it; each caution and each pot has its own. */
+static bool repeats(const gb_row *row, const char *before) {
+    bool caution = row->code >= GB_ROW_C_MIXER_SMALL && row->code <= GB_ROW_C_RAIN;
+    bool pot = row->code == GB_ROW_POT_PIECES || row->code == GB_ROW_POT_AREA;
+    const char *label = WORDS[row->code].label;
+    return !caution && !pot && before != NULL && strcmp(label, before) == 0;
+}
+
+/* *before is the last label written in this block. */
+static void write_row(const gb_row *row, gb_system system, const char **before,
+                      gb_text *to) {
     gb_text words;
     gb_text_init(&words, to->arena);
     expand(row, system, &words);
     const char *label = WORDS[row->code].label;
     size_t indent = label == NULL ? 0 : LABEL_COLUMNS;
+    const char *shown = label == NULL || repeats(row, *before) ? "" : label;
+    if (shown[0] != '\0')
+        *before = shown;
     const char *at = gb_text_get(&words);
-    bool first = true;
     do {
         size_t n = fitting(at, COLUMNS - indent);
-        if (first && label != NULL)
-            gb_text_add(to, label);
+        gb_text_add(to, shown);
         if (*at != '\0')
-            add_spaces(to, first && label != NULL ? indent - strlen(label) : indent);
+            add_spaces(to, indent - strlen(shown));
         add_line(to, at, n);
         at += n;
         at += strspn(at, " ");
-        first = false;
+        shown = "";
     } while (*at != '\0');
     to->failed = to->failed || words.failed;
 }
@@ -163,8 +179,9 @@ void gb_write_text(const gb_sheet *sheet, gb_text *to) {
         if (i > 0)
             gb_text_add(to, "\n");
         write_rule(to, '=');
+        const char *label = NULL;
         for (size_t k = 0; k < block->count; k++) {
-            write_row(&block->rows[k], sheet->system, to);
+            write_row(&block->rows[k], sheet->system, &label, to);
             if (k == 0)
                 write_rule(to, '-');
         }

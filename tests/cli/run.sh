@@ -1,0 +1,35 @@
+#!/usr/bin/env bash
+# Whole-program cases. One folder each: run.sh is run in an empty folder with $GAUGEBOX
+# (the program) and $CASE (its own folder) set; what it prints, stderr included, must be
+# expected.txt. UPDATE=1 writes what came instead of comparing; read it before you commit.
+set -u
+GAUGEBOX=$(readlink -f "$1")
+export GAUGEBOX
+here=$(cd "$(dirname "$0")" && pwd)
+EXAMPLES=$(cd "$here/../../examples" && pwd)
+export EXAMPLES
+only=${2:-}
+passed=0
+failed=0
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+for folder in "$here"/*/; do
+    CASE=${folder%/}
+    export CASE
+    name=$(basename "$CASE")
+    [ -z "$only" ] || [ "$name" = "$only" ] || continue
+    rm -rf "$work/empty"
+    mkdir "$work/empty"
+    cd "$work/empty" || exit 1
+    bash "$CASE/run.sh" >"$work/out.txt" 2>&1
+    cd "$here" || exit 1
+    [ "${UPDATE:-0}" = 1 ] && cp "$work/out.txt" "$CASE/expected.txt"
+    if diff -u "$CASE/expected.txt" "$work/out.txt"; then
+        passed=$((passed + 1))
+    else
+        failed=$((failed + 1))
+        echo "FAILED $name"
+    fi
+done
+echo "cli: $passed passed, $failed failed"
+[ "$failed" = 0 ] && [ "$passed" -gt 0 ]
