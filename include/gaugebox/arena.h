@@ -18,6 +18,8 @@ typedef struct gb_arena {
 
 void gb_arena_init(gb_arena *arena, gb_supply supply);
 void gb_arena_release(gb_arena *arena);
+/* Forgets all that was taken but keeps one block for what comes next. */
+void gb_arena_reset(gb_arena *arena);
 
 /* Zeroed room for count items of size bytes each, aligned for any type and valid until
    the arena is released. NULL when count * size overflows or the supply gives nothing. */

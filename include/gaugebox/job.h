@@ -69,7 +69,7 @@ typedef struct gb_layer {
     gb_back back;           /* slurry */
     gb_length joint_length; /* joint: in all, per piece */
     gb_length joint_width;
-    gb_volume volume;       /* core and plain volume: per piece */
+    gb_volume volume; /* core and plain volume: per piece */
     int line;
 } gb_layer;
 

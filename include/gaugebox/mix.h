@@ -60,9 +60,9 @@ typedef enum gb_water_basis {
 
 typedef struct gb_water {
     gb_water_basis basis;
-    gb_share least, usual, most;                   /* for demand and binder */
-    gb_volume bag_least, bag_usual, bag_most;      /* for label */
-    gb_share first;                                /* of the least water to add */
+    gb_share least, usual, most;              /* for demand and binder */
+    gb_volume bag_least, bag_usual, bag_most; /* for label */
+    gb_share first;                           /* of the least water to add */
 } gb_water;
 
 typedef enum gb_consistency { GB_STIFF, GB_PLASTIC, GB_PASTE, GB_FLUID } gb_consistency;
@@ -87,8 +87,8 @@ typedef struct gb_mix {
     const char *file;
     int line;
     gb_words title;
-    unsigned uses;        /* bit 1 << gb_layer_kind for each layer it may fill */
-    gb_words purpose;     /* what it is for */
+    unsigned uses;    /* bit 1 << gb_layer_kind for each layer it may fill */
+    gb_words purpose; /* what it is for */
     gb_words not_for;
     const char *source;   /* a standard or book, or "common practice" */
     const gb_part *parts; /* none for a bagged blend */
@@ -96,15 +96,15 @@ typedef struct gb_mix {
     gb_consistency consistency;
     gb_water water;
     gb_share air;
-    gb_label label;          /* line 0 when there is none */
-    gb_duration life;        /* working life, or a slurry's life in the pot */
-    gb_duration life_hot;    /* the same in the hot band */
-    gb_duration open;        /* slurry only: open on the stone; NaN otherwise */
-    gb_duration mixing;      /* least time in the mixer */
-    const gb_words *order;   /* charging order */
+    gb_label label;        /* line 0 when there is none */
+    gb_duration life;      /* working life, or a slurry's life in the pot */
+    gb_duration life_hot;  /* the same in the hot band */
+    gb_duration open;      /* slurry only: open on the stone; NaN otherwise */
+    gb_duration mixing;    /* least time in the mixer */
+    const gb_words *order; /* charging order */
     size_t order_count;
-    gb_words check;          /* the consistency check */
-    gb_words at_limit;       /* at never past and still dry */
+    gb_words check;    /* the consistency check */
+    gb_words at_limit; /* at never past and still dry */
     const gb_hold *holds;
     size_t hold_count;
 } gb_mix;

@@ -66,39 +66,39 @@ typedef struct gb_batch {
 } gb_batch;
 
 typedef struct gb_batching {
-    double most_bags;         /* one batch may hold this many */
-    gb_limit limit;           /* because of this */
-    double bags_needed;       /* gross / yield, unrounded */
-    size_t bags_whole;        /* counted up */
+    double most_bags;   /* one batch may hold this many */
+    gb_limit limit;     /* because of this */
+    double bags_needed; /* gross / yield, unrounded */
+    size_t bags_whole;  /* counted up */
     const gb_batch *batches;
     size_t batch_count;
-    double bags_gauged;       /* sum of the batches as gauged */
-    bool part_bags;           /* the mixer, or the time, holds less than one bag */
-    double last_needed;       /* what the last batch must hold, in eighths of a bag */
+    double bags_gauged;        /* sum of the batches as gauged */
+    bool part_bags;            /* the mixer, or the time, holds less than one bag */
+    double last_needed;        /* what the last batch must hold, in eighths of a bag */
     gb_duration time_to_place; /* of a usual batch; NaN when the pace does not say */
 } gb_batching;
 
 /* What the first batch should have set, and what one piece fewer means. */
 typedef struct gb_first_check {
-    bool known;       /* false when a first batch covers under two whole pieces */
+    bool known; /* false when a first batch covers under two whole pieces */
     const gb_take *take;
-    size_t pieces;    /* that the first batch should cover */
-    gb_length depth;  /* of the bed if it covered one fewer */
-    gb_volume gross;  /* needed in all, then */
-    double bags;      /* the same in bags */
+    size_t pieces;   /* that the first batch should cover */
+    gb_length depth; /* of the bed if it covered one fewer */
+    gb_volume gross; /* needed in all, then */
+    double bags;     /* the same in bags */
 } gb_first_check;
 
 /* ---- slurry: pots, never bags ---------------------------------------------------- */
 
 typedef struct gb_pot {
     const gb_take *take;
-    double pieces;       /* 1 or 2 treads; under 1 for part of a landing */
-    gb_area area;        /* covered */
+    double pieces; /* 1 or 2 treads; under 1 for part of a landing */
+    gb_area area;  /* covered */
     gb_mass binder;
     gb_mass first, usual, most; /* water */
-    size_t count;        /* pots of this size for the whole take */
+    size_t count;               /* pots of this size for the whole take */
     gb_length depth;
-    bool fits_life;      /* placed within the life in the pot at the stated pace */
+    bool fits_life; /* placed within the life in the pot at the stated pace */
 } gb_pot;
 
 /* ---- cautions -------------------------------------------------------------------- */
@@ -106,21 +106,21 @@ typedef struct gb_pot {
 typedef enum gb_severity { GB_NOTE, GB_CAUTION, GB_STOP } gb_severity;
 
 typedef enum gb_caution_code {
-    GB_C_MIXER_SMALL,       /* below one bag: part bags by mass */
-    GB_C_MIXER_WEAK,        /* its mass limit is below one bag's batch */
-    GB_C_MIXER_TOO_SMALL,   /* below an eighth of a bag: no batch can be made */
-    GB_C_LIFE_SHORT,        /* the crew places less than a bag within the life */
-    GB_C_SCORED_THIN,       /* slurry on a scored back thinner than usual */
-    GB_C_DEPTH_SPREAD,      /* measured depths differ by more than the bed can tell */
-    GB_C_NO_PACE,           /* no pace: the working life was not checked */
-    GB_C_SAND_TOO_WET,      /* the pile brings more water than the mix may hold */
-    GB_C_COLD_40,           /* masonry bands, TMS 602 */
+    GB_C_MIXER_SMALL,     /* below one bag: part bags by mass */
+    GB_C_MIXER_WEAK,      /* its mass limit is below one bag's batch */
+    GB_C_MIXER_TOO_SMALL, /* below an eighth of a bag: no batch can be made */
+    GB_C_LIFE_SHORT,      /* the crew places less than a bag within the life */
+    GB_C_SCORED_THIN,     /* slurry on a scored back thinner than usual */
+    GB_C_DEPTH_SPREAD,    /* measured depths differ by more than the bed can tell */
+    GB_C_NO_PACE,         /* no pace: the working life was not checked */
+    GB_C_SAND_TOO_WET,    /* the pile brings more water than the mix may hold */
+    GB_C_COLD_40,         /* masonry bands, TMS 602 */
     GB_C_COLD_32,
     GB_C_COLD_25,
     GB_C_COLD_20,
     GB_C_HOT,
     GB_C_HOT_SHADE,
-    GB_C_STONE_COLD,        /* slurry */
+    GB_C_STONE_COLD, /* slurry */
     GB_C_UNITS_FROZEN,
     GB_C_FROST_DUE,
     GB_C_RAIN,
@@ -131,7 +131,7 @@ typedef enum gb_caution_code {
 typedef struct gb_caution {
     gb_caution_code code;
     gb_severity severity;
-    gb_kind kind;       /* of value and limit; GB_KINDS when there are none */
+    gb_kind kind; /* of value and limit; GB_KINDS when there are none */
     double value;
     double limit;
     const char *source; /* a standard, a book, or "common practice" */
@@ -162,9 +162,9 @@ typedef struct gb_mix_plan {
     gb_recipe recipe;
     gb_duration life; /* shortened in the hot band */
     bool is_slurry;
-    gb_batching batching;     /* not for slurry */
+    gb_batching batching; /* not for slurry */
     gb_first_check first_check;
-    const gb_pot *pots;       /* slurry */
+    const gb_pot *pots; /* slurry */
     size_t pot_count;
     gb_cautions cautions;
 } gb_mix_plan;

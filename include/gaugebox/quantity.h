@@ -112,7 +112,8 @@ gb_fault gb_parse_money(const char *text, int decimals, gb_money *money) GB_MUST
 void gb_print_length(gb_text *to, gb_length length, gb_system system);
 /* Tenths only when the degree is not whole: 40 F is 4.4 C. */
 void gb_print_temp(gb_text *to, gb_temp temp, gb_system system);
-/* 45 s, 20 min, 2h30m, 48 h, 7 days: whole minutes from one minute up, days beyond 72 h. */
+/* 45 s, 20 min, 2h30m, 48 h, 7 days: whole minutes from one minute up, days beyond 72 h.
+ */
 void gb_print_duration(gb_text *to, gb_duration duration);
 void gb_print_money(gb_text *to, gb_money money, int decimals);
 

@@ -51,8 +51,8 @@ bool gb_mix_list(gb_mix_table *table, const gb_mix *const **mixes, size_t *count
 const gb_material *gb_material_find(gb_mix_table *table, const char *name);
 
 /* Reads one job with all mixes that it names. False with faults reported. */
-bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena,
-                 gb_diags *diags, gb_job *job) GB_MUST_USE;
+bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diags *diags,
+                 gb_job *job) GB_MUST_USE;
 
 /* Reads one price book. False with faults reported. */
 bool gb_read_prices(const char *file, gb_mix_table *table, gb_arena *arena,

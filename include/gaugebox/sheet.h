@@ -16,24 +16,26 @@ typedef enum gb_show {
     GB_SHOW_EIGHTHS, /* as 2-3/8 */
     GB_SHOW_QUARTERS,
     GB_SHOW_LENGTH,
-    GB_SHOW_AREA,    /* US: 2 decimals of ft2 */
-    GB_SHOW_AREA_HALF, /* US: halves of ft2, as a helper reads them */
-    GB_SHOW_VOLUME,  /* US: 2 decimals of ft3, 3 below 1 */
+    GB_SHOW_AREA,        /* US: 2 decimals of ft2 */
+    GB_SHOW_AREA_HALF,   /* US: halves of ft2, as a helper reads them */
+    GB_SHOW_VOLUME,      /* US: 2 decimals of ft3, 3 below 1 */
     GB_SHOW_VOLUME_FINE, /* US: 3 decimals of ft3 */
-    GB_SHOW_BULK,    /* loose material to order: yd3 or m3 */
-    GB_SHOW_GAUGED,  /* a measure of the helper's: 1/2 ft3, 10 L */
-    GB_SHOW_WATER,   /* US: half quarts with litres beside */
-    GB_SHOW_WATER_CELL, /* the same in a table whose head names the units */
+    GB_SHOW_BULK,        /* loose material to order: yd3 or m3 */
+    GB_SHOW_GAUGED,      /* a measure of the helper's: 1/2 ft3, 10 L */
+    GB_SHOW_WATER,       /* US: half quarts with litres beside */
+    GB_SHOW_WATER_CELL,  /* the same in a table whose head names the units */
     GB_SHOW_WATER_UNITS, /* that head: qt (L) */
-    GB_SHOW_POT_WATER, /* US: eighths of a quart, fluid ounces, litres */
+    GB_SHOW_WATER_FINE,  /* US: fluid ounces with litres beside, for a small amount */
+    GB_SHOW_WATER_FINE_CELL,
+    GB_SHOW_POT_WATER, /* US: fluid ounces, quarts and litres */
     GB_SHOW_MASS,
-    GB_SHOW_DENSITY,
     GB_SHOW_TEMP,
     GB_SHOW_SPEED,
     GB_SHOW_SHARE,
     GB_SHOW_DURATION,
     GB_SHOW_CLOCK,
-    GB_SHOW_MONEY
+    GB_SHOW_MONEY,
+    GB_SHOWS
 } gb_show;
 
 typedef struct gb_row gb_row;
@@ -78,7 +80,8 @@ typedef struct gb_sheet {
     size_t count;
 } gb_sheet;
 
-/* Each builds a sheet in the arena; GB_NO_MEMORY. `language` picks the mix table's texts. */
+/* Each builds a sheet in the arena; GB_NO_MEMORY. `language` picks the mix table's texts.
+ */
 gb_status gb_batch_sheet(const gb_plan *plan, gb_system system, const char *language,
                          gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
 gb_status gb_takeoff_sheet(const gb_plan *plan, gb_system system, const char *language,
@@ -103,7 +106,8 @@ typedef struct gb_mix_question {
     gb_volume bucket;
 } gb_mix_question;
 gb_status gb_mix_sheet(const gb_mix_question *question, gb_system system,
-                       const char *language, gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
+                       const char *language, gb_arena *arena,
+                       gb_sheet *sheet) GB_MUST_USE;
 
 /* Writes a sheet as text of at most 80 columns. */
 void gb_write_text(const gb_sheet *sheet, gb_text *to);

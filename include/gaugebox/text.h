@@ -17,8 +17,12 @@ void gb_text_init(gb_text *text, gb_arena *arena);
 void gb_text_add(gb_text *text, const char *more);
 void gb_text_add_bytes(gb_text *text, const char *more, size_t count);
 void gb_text_add_char(gb_text *text, char c);
+void gb_text_add_repeated(gb_text *text, char c, size_t count);
 /* The text so far; "" while it is empty. */
 const char *gb_text_get(const gb_text *text);
+
+/* True for the bytes that steer a terminal: they must not come out of a user's text. */
+bool gb_is_control(char c);
 
 /* A whole number in decimal. */
 void gb_text_add_int(gb_text *text, int64_t value);

@@ -40,8 +40,9 @@ static int run_check(int argc, char **argv) {
     const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
     const struct argp argp = {.parser = parse,
                               .args_doc = "JOB...",
-                              .doc = "Reads and plans each JOB and lists every fault of all "
-                                     "of them.",
+                              .doc =
+                                  "Reads and plans each JOB and lists every fault of all "
+                                  "of them.",
                               .children = children};
     input in = {.jobs = NULL};
     argp_parse(&argp, argc, argv, 0, NULL, &in);
@@ -57,5 +58,5 @@ static int run_check(int argc, char **argv) {
     return gb_run_end(&run, &in.common, GB_OK);
 }
 
-const gb_command gb_check_command = {"check", "every fault of a job, or that there is none",
-                                     run_check};
+const gb_command gb_check_command = {
+    "check", "every fault of a job, or that there is none", run_check};

@@ -25,8 +25,9 @@ static int run_keys(int argc, char **argv) {
     const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
     const struct argp argp = {.parser = parse,
                               .args_doc = "[job|mixes|materials|prices]",
-                              .doc = "The reference of every key that such a file may hold; "
-                                     "of a job without an argument.",
+                              .doc =
+                                  "The reference of every key that such a file may hold; "
+                                  "of a job without an argument.",
                               .children = children};
     input in = {.kind = "job"};
     argp_parse(&argp, argc, argv, 0, NULL, &in);

@@ -12,11 +12,12 @@ static const gb_command *const COMMANDS[] = {
 };
 
 static int help(FILE *to) {
-    (void)fputs("Usage: gaugebox COMMAND [OPTION...] [FILE...]\n"
-                "Batches of mortar, grout and concrete for a job, sheets for the mixer, and\n"
-                "what to buy. An aid: the bag's label, the local code and the mason's word\n"
-                "come first.\n\n",
-                to);
+    (void)fputs(
+        "Usage: gaugebox COMMAND [OPTION...] [FILE...]\n"
+        "Batches of mortar, grout and concrete for a job, sheets for the mixer, and\n"
+        "what to buy. An aid: the bag's label, the local code and the mason's word\n"
+        "come first.\n\n",
+        to);
     for (size_t i = 0; i < sizeof COMMANDS / sizeof COMMANDS[0]; i++)
         (void)fprintf(to, "  %-9s %s\n", COMMANDS[i]->name, COMMANDS[i]->summary);
     (void)fputs("\n`gaugebox COMMAND --help` tells the options of one command.\n"

@@ -16,7 +16,8 @@ static const struct argp_option OPTIONS[] = {
     {"area", KEY_AREA, "AREA", 0, "for a bed of this area (with --depth), as 40ft2", 0},
     {"depth", KEY_DEPTH, "LENGTH", 0, "depth of that bed, as 1-1/4in", 0},
     {"waste", KEY_WASTE, "SHARE", 0, "extra on --make or --area, as 10%", 0},
-    {"bucket", KEY_BUCKET, "VOLUME", 0, "level bucket to its line; 1/2 ft3 without it", 0},
+    {"bucket", KEY_BUCKET, "VOLUME", 0, "level bucket to its line; 1/2 ft3 without it",
+     0},
     {0}};
 
 static double parse_bags(struct argp_state *state, const char *arg) {
@@ -32,7 +33,8 @@ static void check_question(struct argp_state *state, const input *in) {
     if (asked > 1)
         argp_error(state, "--make, --bags and --area each ask for an amount; give one");
     if (isnan(in->area_m2) != isnan(in->depth_m))
-        argp_error(state, "--area and --depth go together, as --area 40ft2 --depth 1-1/4in");
+        argp_error(state,
+                   "--area and --depth go together, as --area 40ft2 --depth 1-1/4in");
     if (in->waste > 0 && isnan(in->make_m3) && isnan(in->area_m2))
         argp_error(state, "--waste goes with --make or --area");
     if (asked > 0 && in->id == NULL)
@@ -111,7 +113,8 @@ static gb_status answer(gb_run *run, const input *in, const gb_mix *mix) {
         q.bags = q.wanted.m3 / q.recipe.yield.m3;
     }
     gb_sheet sheet;
-    status = gb_mix_sheet(&q, gb_run_system(&in->common, GB_US), "en", &run->arena, &sheet);
+    status =
+        gb_mix_sheet(&q, gb_run_system(&in->common, GB_US), "en", &run->arena, &sheet);
     if (status == GB_OK)
         gb_write_text(&sheet, &run->out);
     return status;
@@ -122,8 +125,9 @@ static int run_mix(int argc, char **argv) {
     const struct argp argp = {.options = OPTIONS,
                               .parser = parse,
                               .args_doc = "[MIX]",
-                              .doc = "Lists the mix table, or tells how to gauge one MIX; "
-                                     "without an amount, one bag of it.",
+                              .doc =
+                                  "Lists the mix table, or tells how to gauge one MIX; "
+                                  "without an amount, one bag of it.",
                               .children = children};
     input in = {.make_m3 = NAN,
                 .bags = NAN,
@@ -138,12 +142,12 @@ static int run_mix(int argc, char **argv) {
     if (in.id == NULL) {
         status = list_mixes(&run, &in);
     } else {
-        const gb_mix *mix =
-            gb_mix_find(run.table, (gb_ref){in.id, 0}, "gaugebox mix");
+        const gb_mix *mix = gb_mix_find(run.table, (gb_ref){in.id, 0}, "gaugebox mix");
         if (mix != NULL)
             status = answer(&run, &in, mix);
     }
     return gb_run_end(&run, &in.common, status);
 }
 
-const gb_command gb_mix_command = {"mix", "the mix table, or how to gauge one mix", run_mix};
+const gb_command gb_mix_command = {"mix", "the mix table, or how to gauge one mix",
+                                   run_mix};

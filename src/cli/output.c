@@ -49,8 +49,8 @@ static bool write_file(const char *file, const char *text, size_t length) {
         free(temporary);
         return failed(file, errno);
     }
-    bool good = write_all(fd, text, length) && fchmod(fd, usual_mode()) == 0 &&
-                fsync(fd) == 0;
+    bool good =
+        write_all(fd, text, length) && fchmod(fd, usual_mode()) == 0 && fsync(fd) == 0;
     int why = errno;
     if (close(fd) != 0 && good) {
         good = false;

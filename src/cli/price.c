@@ -68,7 +68,8 @@ static gb_status write_list(gb_run *run, const input *in, const gb_job *jobs,
     gb_sheet sheet;
     gb_status status = gb_merge_supplies(plans, in->count, &run->arena, &needs, &count);
     if (status == GB_OK)
-        status = gb_buy(needs, count, book, gb_job_moisture(&jobs[0]), &run->arena, &list);
+        status =
+            gb_buy(needs, count, book, gb_job_moisture(&jobs[0]), &run->arena, &list);
     if (status == GB_OK)
         status = gb_price_sheet(&list, book, job_names(run, jobs, in->count),
                                 gb_run_system(&in->common, jobs[0].units), "en",
@@ -103,8 +104,9 @@ static int run_price(int argc, char **argv) {
     const struct argp argp = {.options = OPTIONS,
                               .parser = parse,
                               .args_doc = "JOB...",
-                              .doc = "What to buy for one or more jobs: whole packs after "
-                                     "waste, cost, leftover, tax and delivery.",
+                              .doc =
+                                  "What to buy for one or more jobs: whole packs after "
+                                  "waste, cost, leftover, tax and delivery.",
                               .children = children};
     input in = {.count = 0};
     argp_parse(&argp, argc, argv, 0, NULL, &in);

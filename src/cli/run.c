@@ -12,9 +12,10 @@
 enum { KEY_UNITS = 1001, KEY_MIXES };
 
 static const struct argp_option OPTIONS[] = {
-    {"units", KEY_UNITS, "us|metric", 0, "units of the output, whatever the file uses", 1},
-    {"mixes", KEY_MIXES, "FOLDER", 0, "a folder of your own mixes, before the shipped one",
+    {"units", KEY_UNITS, "us|metric", 0, "units of the output, whatever the file uses",
      1},
+    {"mixes", KEY_MIXES, "FOLDER", 0,
+     "a folder of your own mixes, before the shipped one", 1},
     {"output", 'o', "FILE", 0, "write to FILE, which appears whole or not at all", 1},
     {0}};
 
@@ -104,8 +105,7 @@ static int end_status(gb_run *run, const gb_common *common) {
                     stderr);
         return run->diags.io || run->diags.no_memory ? GB_EXIT_IO : GB_EXIT_FAULT;
     }
-    bool written =
-        gb_write_out(common->output, gb_text_get(&run->out), run->out.length);
+    bool written = gb_write_out(common->output, gb_text_get(&run->out), run->out.length);
     return written ? GB_EXIT_DONE : GB_EXIT_IO;
 }
 

@@ -1,11 +1,12 @@
 #include "cli/job_command.h"
 
 static int run(int argc, char **argv) {
-    return gb_run_job_command(
-        argc, argv,
-        "The batch sheet of JOB: for each mix what one batch takes, its water, the order, "
-        "the check, each batch to tick, stops and hold points.",
-        gb_batch_sheet);
+    return gb_run_job_command(argc, argv,
+                              "The batch sheet of JOB: for each mix what one batch "
+                              "takes, its water, the order, "
+                              "the check, each batch to tick, stops and hold points.",
+                              gb_batch_sheet);
 }
 
-const gb_command gb_sheet_command = {"sheet", "the batch sheet, to tape to the mixer", run};
+const gb_command gb_sheet_command = {"sheet", "the batch sheet, to tape to the mixer",
+                                     run};

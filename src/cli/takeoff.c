@@ -1,10 +1,11 @@
 #include "cli/job_command.h"
 
 static int run(int argc, char **argv) {
-    return gb_run_job_command(argc, argv,
-                              "Takes off JOB: areas and volumes by piece and layer, needs "
-                              "by mix, and the materials they come to.",
-                              gb_takeoff_sheet);
+    return gb_run_job_command(
+        argc, argv,
+        "Takes off JOB: areas and volumes by piece and layer, needs "
+        "by mix, and the materials they come to.",
+        gb_takeoff_sheet);
 }
 
 const gb_command gb_takeoff_command = {"takeoff", "areas, volumes and materials of a job",

@@ -17,14 +17,25 @@ void gb_arena_init(gb_arena *arena, gb_supply supply) {
     arena->last = NULL;
 }
 
-void gb_arena_release(gb_arena *arena) {
-    block *b = arena->last;
+static void release_from(gb_arena *arena, block *b) {
     while (b != NULL) {
         block *before = b->before;
         arena->supply.give_back(arena->supply.user, b);
         b = before;
     }
+}
+
+void gb_arena_release(gb_arena *arena) {
+    release_from(arena, arena->last);
     arena->last = NULL;
+}
+
+void gb_arena_reset(gb_arena *arena) {
+    if (arena->last == NULL)
+        return;
+    release_from(arena, arena->last->before);
+    arena->last->before = NULL;
+    arena->last->used = 0;
 }
 
 static block *add_block(gb_arena *arena, size_t bytes) {

@@ -49,7 +49,8 @@ static void find_limit(const gb_job *job, const gb_mix_plan *mix, double bag_s,
 
 /* Bags in batch i of n: whole bags dealt out as equally as they go. */
 static double dealt(size_t bags, size_t n, size_t i) {
-    return (double)(bags / n + (i < bags % n ? 1 : 0));
+    size_t share = bags / n + (i < bags % n ? 1 : 0);
+    return (double)share;
 }
 
 static gb_status size_each(const gb_mix_plan *mix, gb_arena *arena, gb_batching *b) {
@@ -93,7 +94,8 @@ static gb_status cover(const gb_mix_plan *mix, gb_arena *arena, gb_batching *b) 
         list[i] = (gb_batch){.bags = b->batches[i].bags, .stretches = &all[used]};
         double left = list[i].bags * mix->recipe.yield.m3;
         bool last = i + 1 == b->batch_count;
-        while (t < mix->need.take_count && (last || gb_over(left / mix->need.gross.m3, 0))) {
+        while (t < mix->need.take_count &&
+               (last || gb_over(left / mix->need.gross.m3, 0))) {
             const gb_take *take = mix->need.takes[t];
             double each = take->each.m3 * extra;
             double to = last ? take->units : fmin(take->units, done + left / each);

@@ -62,9 +62,8 @@ void gb_gather_supplies(const gb_mix_plan *mix, gb_supplies *s) {
     double bags = mix->is_slurry ? mix->need.gross.m3 / mix->recipe.yield.m3
                                  : mix->batching.bags_gauged;
     if (m->part_count == 0) {
-        gb_supply_need blend = {.blend = m,
-                                .mass = {bags * mix->recipe.bag.kg},
-                                .pack = mix->recipe.bag};
+        gb_supply_need blend = {
+            .blend = m, .mass = {bags * mix->recipe.bag.kg}, .pack = mix->recipe.bag};
         gb_add_supply(s, &blend);
         return;
     }

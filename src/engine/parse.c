@@ -11,12 +11,12 @@ enum { PLAIN_ROOM = 4 * GB_LONGEST, MOST_DIGITS = 15 };
 static const struct {
     const char *typed;
     const char *plain;
-} REPLACED[] = {
-    {"½", "\t1/2"}, {"¼", "\t1/4"}, {"¾", "\t3/4"}, {"⅛", "\t1/8"}, {"⅜", "\t3/8"},
-    {"⅝", "\t5/8"}, {"⅞", "\t7/8"}, {"⅓", "\t1/3"}, {"⅔", "\t2/3"}, {"’", "'"},
-    {"′", "'"},     {"‘", "'"},     {"”", "''"},    {"″", "''"},    {"“", "''"},
-    {"\"", "''"},   {"²", "2"},     {"³", "3"},     {"×", "x"},     {"−", "-"},
-    {"–", "-"},     {"⁄", "/"},     {"\u00a0", " "}};
+} REPLACED[] = {{"½", "\t1/2"}, {"¼", "\t1/4"}, {"¾", "\t3/4"}, {"⅛", "\t1/8"},
+                {"⅜", "\t3/8"}, {"⅝", "\t5/8"}, {"⅞", "\t7/8"}, {"⅓", "\t1/3"},
+                {"⅔", "\t2/3"}, {"’", "'"},     {"′", "'"},     {"‘", "'"},
+                {"”", "''"},    {"″", "''"},    {"“", "''"},    {"\"", "''"},
+                {"²", "2"},     {"³", "3"},     {"×", "x"},     {"−", "-"},
+                {"–", "-"},     {"⁄", "/"},     {"\u00a0", " "}};
 
 static bool digit(char c) {
     return c >= '0' && c <= '9';
@@ -28,6 +28,11 @@ static bool letter(char c) {
 
 /* The length of the replaced sign that `text` begins with, its plain form added. */
 static size_t replace_sign(const char *text, char *plain, size_t *n) {
+    bool ascii = (unsigned char)*text < 0x80 && *text != '"';
+    if (ascii) {
+        plain[(*n)++] = *text;
+        return 1;
+    }
     for (size_t i = 0; i < sizeof REPLACED / sizeof REPLACED[0]; i++) {
         size_t typed = strlen(REPLACED[i].typed);
         if (strncmp(text, REPLACED[i].typed, typed) != 0)
@@ -172,6 +177,8 @@ static const gb_unit *longest_unit(const char *at, gb_kind kind) {
     const gb_unit *best = NULL;
     size_t best_length = 0;
     for (size_t i = 0; i < count; i++) {
+        if (units[i].name[0] != *at)
+            continue;
         size_t n = strlen(units[i].name);
         if (n <= best_length || strncmp(at, units[i].name, n) != 0)
             continue;
@@ -331,27 +338,35 @@ gb_fault gb_parse_size(const char *text, gb_length *first, gb_length *second) {
     return GB_NO_FAULT;
 }
 
-gb_fault gb_parse_money(const char *text, int decimals, gb_money *money) {
-    int64_t minor = 0;
+/* The figures of a price with at most one point between them. */
+static gb_fault read_price(const char *text, int64_t *value, int *places) {
     int digits = 0;
-    int places = -1;
-    if (*text == '\0')
-        return GB_FAULT_EMPTY;
-    if (*text == '-')
-        return GB_FAULT_NEGATIVE;
+    *places = -1;
     for (const char *c = text; *c != '\0'; c++) {
-        if (*c == '.' && places < 0 && c > text) {
-            places = 0;
+        if (*c == '.' && *places < 0 && c > text) {
+            *places = 0;
             continue;
         }
         if (!digit(*c))
             return *c == ',' ? GB_FAULT_COMMA : GB_FAULT_NUMBER;
         if (++digits > MOST_DIGITS)
             return GB_FAULT_DIGITS;
-        minor = minor * 10 + (*c - '0');
-        if (places >= 0)
-            places++;
+        *value = *value * 10 + (*c - '0');
+        *places += *places >= 0;
     }
+    return GB_NO_FAULT;
+}
+
+gb_fault gb_parse_money(const char *text, int decimals, gb_money *money) {
+    int64_t minor = 0;
+    int places = 0;
+    if (*text == '\0')
+        return GB_FAULT_EMPTY;
+    if (*text == '-')
+        return GB_FAULT_NEGATIVE;
+    gb_fault fault = read_price(text, &minor, &places);
+    if (fault != GB_NO_FAULT)
+        return fault;
     if (places == 0 || places > decimals)
         return GB_FAULT_DIGITS;
     for (int i = places < 0 ? 0 : places; i < decimals; i++)

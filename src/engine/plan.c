@@ -107,9 +107,9 @@ static gb_status gauge_mix(const gb_job *job, const gb_mix *mix, gb_arena *arena
     if (status == GB_OK)
         status = gb_gather(job, used, plan->takes, plan->take_count, arena, &p->need);
     if (status == GB_OK)
-        status = gb_make_recipe(used, own != NULL ? &own->label : NULL,
-                                own != NULL && own->measured, own_pack(job, mix),
-                                &p->recipe);
+        status =
+            gb_make_recipe(used, own != NULL ? &own->label : NULL,
+                           own != NULL && own->measured, own_pack(job, mix), &p->recipe);
     if (status != GB_OK)
         return status;
     bool hot = gb_hot_band(job->weather.air, job->weather.wind) != GB_CAUTION_CODES;
@@ -137,10 +137,10 @@ static gb_status plan_mix(const gb_job *job, const gb_mix *mix, double m2_s,
 
 /* Water that the batches take with the sand as it lies; a pile too wet takes none. */
 static double batch_water(const gb_job *job, const gb_mix_plan *p) {
-    double bags = p->is_slurry ? p->need.gross.m3 / p->recipe.yield.m3
-                               : p->batching.bags_gauged;
-    double kg = p->recipe.water_usual.kg -
-                p->recipe.sand.kg * gb_job_moisture(job).of_one;
+    double bags =
+        p->is_slurry ? p->need.gross.m3 / p->recipe.yield.m3 : p->batching.bags_gauged;
+    double kg =
+        p->recipe.water_usual.kg - p->recipe.sand.kg * gb_job_moisture(job).of_one;
     return fmax(0.0, bags * kg) / WATER_DENSITY;
 }
 

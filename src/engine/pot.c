@@ -13,8 +13,7 @@ static gb_status fill_pot(const gb_mix_plan *mix, const gb_take *take, double pi
     const gb_recipe *r = &mix->recipe;
     double bags = pieces * take->each.m3 * (1.0 + mix->need.waste.of_one) / r->yield.m3;
     gb_water_row water = {0};
-    gb_status status =
-        gb_water_to_add(mix->need.mix, r, (gb_share){0}, bags, &water);
+    gb_status status = gb_water_to_add(mix->need.mix, r, (gb_share){0}, bags, &water);
     if (status != GB_OK)
         return status;
     *pot = (gb_pot){.take = take,

@@ -50,6 +50,9 @@ void gb_print_temp(gb_text *to, gb_temp temp, gb_system system) {
     gb_text_add(to, system == GB_US ? " F" : " C");
 }
 
+static const int64_t DAY_MIN = 1440;
+static const int64_t THREE_DAYS_MIN = 4320;
+
 void gb_print_duration(gb_text *to, gb_duration duration) {
     double s = duration.s;
     if (!(s >= 0 && s < 1e9)) {
@@ -60,8 +63,8 @@ void gb_print_duration(gb_text *to, gb_duration duration) {
     if (s < 60.0) {
         gb_text_add_fixed(to, s, 0);
         gb_text_add(to, " s");
-    } else if (minutes > 72 * 60 && minutes % (24 * 60) == 0) {
-        gb_text_add_int(to, minutes / (24 * 60));
+    } else if (minutes > THREE_DAYS_MIN && minutes % DAY_MIN == 0) {
+        gb_text_add_int(to, minutes / DAY_MIN);
         gb_text_add(to, " days");
     } else if (minutes < 60) {
         gb_text_add_int(to, minutes);

@@ -67,7 +67,8 @@ gb_status gb_take_off(const gb_piece *piece, const gb_layer *layer, gb_take *tak
                  .units = (double)piece->count,
                  .area = {NAN},
                  .depth = {NAN}};
-    bool laid = layer->kind == GB_BED || layer->kind == GB_SLURRY || layer->kind == GB_SLAB;
+    bool laid =
+        layer->kind == GB_BED || layer->kind == GB_SLURRY || layer->kind == GB_SLAB;
     if (laid)
         t.area = gb_bedded_area(piece);
     if (laid || layer->kind == GB_JOINT)

@@ -38,11 +38,23 @@ void gb_text_add(gb_text *text, const char *more) {
 }
 
 void gb_text_add_char(gb_text *text, char c) {
-    gb_text_add_bytes(text, &c, 1);
+    gb_text_add_repeated(text, c, 1);
+}
+
+void gb_text_add_repeated(gb_text *text, char c, size_t count) {
+    if (!make_room(text, count))
+        return;
+    memset(text->data + text->length, c, count);
+    text->length += count;
+    text->data[text->length] = '\0';
 }
 
 const char *gb_text_get(const gb_text *text) {
     return text->data == NULL ? "" : text->data;
+}
+
+bool gb_is_control(char c) {
+    return (unsigned char)c < ' ' || c == 127;
 }
 
 /* Digits of value, at least `least` of them, leading zeros filled in. */

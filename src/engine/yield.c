@@ -6,8 +6,8 @@
 #include <string.h>
 
 /* Fitted constants and bounds; see gb_make_recipe for what they were fitted to. */
-static const double WATER_DENSITY = 1000.0;  /* kg/m3 */
-static const double DEMAND_CEMENT = 0.22;    /* kg water per kg, plastic mortar */
+static const double WATER_DENSITY = 1000.0; /* kg/m3 */
+static const double DEMAND_CEMENT = 0.22;   /* kg water per kg, plastic mortar */
 static const double DEMAND_SAND = 0.12;
 static const double DEMAND_LIME = 1.0;
 static const double STIFF_SHARE = 0.65;      /* of the plastic demand */
@@ -80,8 +80,8 @@ static double water_demand(const gb_mix *mix, const gb_recipe *r) {
 }
 
 static gb_status water_of_parts(const gb_mix *mix, gb_recipe *r) {
-    double base = mix->water.basis == GB_WATER_BINDER ? r->binder.kg
-                                                      : water_demand(mix, r);
+    double base =
+        mix->water.basis == GB_WATER_BINDER ? r->binder.kg : water_demand(mix, r);
     r->water_least.kg = mix->water.least.of_one * base;
     r->water_usual.kg = mix->water.usual.of_one * base;
     r->water_most.kg = mix->water.most.of_one * base;
@@ -123,8 +123,7 @@ static gb_status recipe_of_parts(const gb_mix *mix, gb_mass bag, gb_recipe *r) {
     return status;
 }
 
-static gb_status recipe_of_label(const gb_mix *mix, const gb_label *label,
-                                 gb_recipe *r) {
+static gb_status recipe_of_label(const gb_mix *mix, const gb_label *label, gb_recipe *r) {
     r->bag = label->bag;
     r->dry = label->bag;
     r->yield = label->yield;

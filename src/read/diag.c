@@ -35,6 +35,7 @@ void gb_report(gb_diags *diags, const char *file, int line, const char *format, 
     char text[1024];
     va_list args;
     va_start(args, format);
+    // NOLINTNEXTLINE(clang-analyzer-valist.Uninitialized) va_start is just above
     int n = vsnprintf(text, sizeof text, format, args);
     va_end(args);
     char *copy = n < 0 ? NULL : gb_arena_copy(diags->arena, text);
@@ -65,7 +66,7 @@ static void sort_by_line(gb_diags *diags) {
 /* What a user typed may hold terminal escapes; they must not reach the screen. */
 static void add_clean(gb_text *to, const char *text) {
     for (const char *c = text; *c != '\0'; c++)
-        gb_text_add_char(to, (unsigned char)*c < ' ' || *c == 127 ? '?' : *c);
+        gb_text_add_bytes(to, gb_is_control(*c) ? "?" : c, 1);
 }
 
 void gb_diags_print(gb_diags *diags, gb_text *to) {

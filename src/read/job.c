@@ -29,8 +29,8 @@ static void check_piece(job_reader *r, const gb_piece *p) {
                   "piece '%s' has no 'size', and a bed, slurry or slab needs one; add: "
                   "size = \"5 ft x 14 in\"",
                   p->name);
-    if (sized && (p->overhang_front.m >= p->width.m ||
-                  2 * p->overhang_side.m >= p->length.m))
+    if (sized &&
+        (p->overhang_front.m >= p->width.m || 2 * p->overhang_side.m >= p->length.m))
         gb_report(r->base.diags, r->base.file, p->line,
                   "piece '%s' overhangs by its whole size; nothing is left to bed, "
                   "check overhang and size",
@@ -42,9 +42,9 @@ typedef enum need { NO, MAY, MUST } need;
 static const struct {
     need depth, joint, volume;
 } NEEDS[] = {
-    [GB_BED] = {MUST, NO, NO},   [GB_SLURRY] = {MAY, NO, NO},
+    [GB_BED] = {MUST, NO, NO},     [GB_SLURRY] = {MAY, NO, NO},
     [GB_JOINT] = {MUST, MUST, NO}, [GB_SLAB] = {MUST, NO, NO},
-    [GB_CORE] = {NO, NO, MUST},  [GB_VOLUME_LAYER] = {NO, NO, MUST},
+    [GB_CORE] = {NO, NO, MUST},    [GB_VOLUME_LAYER] = {NO, NO, MUST},
 };
 _Static_assert(sizeof NEEDS / sizeof NEEDS[0] == GB_LAYER_KINDS, "a row for every kind");
 
@@ -297,8 +297,8 @@ static void check_pace(job_reader *r) {
               "\"40 ft2/h\" or \"4 m2/h\"");
 }
 
-bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena,
-                 gb_diags *diags, gb_job *job) {
+bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diags *diags,
+                 gb_job *job) {
     gb_job_file read = {0};
     size_t before = diags->count + diags->more;
     job_reader r = {.base = {file, arena, diags}, .table = table, .job = &read.job};

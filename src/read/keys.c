@@ -29,7 +29,7 @@ static void print_schema(const gb_schema *schema, int depth, gb_text *to) {
     for (size_t i = 0; i < schema->key_count; i++) {
         print_key(&schema->keys[i], depth, to);
         if (schema->keys[i].child != NULL)
-            print_schema(schema->keys[i].child, depth + 1, to); // NOLINT(misc-no-recursion) the tables are finite
+            print_schema(schema->keys[i].child, depth + 1, to);
     }
 }
 

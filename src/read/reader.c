@@ -13,7 +13,8 @@ static const gb_key *find_key(const gb_schema *schema, const char *name) {
     return NULL;
 }
 
-static void unknown_key(gb_reader *r, const config_setting_t *s, const gb_schema *schema) {
+static void unknown_key(gb_reader *r, const config_setting_t *s,
+                        const gb_schema *schema) {
     const char *name = config_setting_name(s);
     gb_nearest nearest;
     gb_nearest_init(&nearest, name);
@@ -21,9 +22,8 @@ static void unknown_key(gb_reader *r, const config_setting_t *s, const gb_schema
         gb_nearest_offer(&nearest, schema->keys[i].name);
     int line = (int)config_setting_source_line(s);
     if (nearest.best != NULL) {
-        gb_report(r->diags, r->file, line,
-                  "'%s' is no key of %s; did you mean '%s'?", name, schema->name,
-                  nearest.best);
+        gb_report(r->diags, r->file, line, "'%s' is no key of %s; did you mean '%s'?",
+                  name, schema->name, nearest.best);
         return;
     }
     gb_text known;

@@ -124,8 +124,8 @@ static bool scan_number(scan *s) {
         s->at++;
     size_t n = (size_t)(s->at - from);
     size_t plain = strspn(from, "0123456789.");
-    if (n > 15 || (plain >= n && strcspn(from, ".") >= n &&
-                   strtoll(from, NULL, 10) > INT32_MAX))
+    if (n > 15 ||
+        (plain >= n && strcspn(from, ".") >= n && strtoll(from, NULL, 10) > INT32_MAX))
         return fault(s, s->line, "a number is too large; at most 2147483647 is read");
     if (plain < n)
         return fault(s, s->line,
@@ -187,8 +187,7 @@ static bool scan_text(const char *text, size_t length, const char *file,
 
 /* ---- parsing --------------------------------------------------------------------- */
 
-static bool parse(const char *text, const char *file, gb_diags *diags,
-                  config_t *config) {
+static bool parse(const char *text, const char *file, gb_diags *diags, config_t *config) {
     if (config_read_string(config, text) != CONFIG_TRUE) {
         gb_report(diags, file, config_error_line(config),
                   "%s; the form is: name = value; with texts in double quotes, groups "

@@ -114,7 +114,8 @@ const gb_material *gb_material_find(gb_mix_table *table, const char *name) {
 
 static void link_parts(gb_mix_table *t, const gb_mix *mix) {
     for (size_t i = 0; i < mix->part_count; i++) {
-        gb_part *part = (gb_part *)&mix->parts[i]; /* ours until the table is handed out */
+        gb_part *part =
+            (gb_part *)&mix->parts[i]; /* ours until the table is handed out */
         if (part->material_name == NULL)
             continue;
         part->material = gb_material_find(t, part->material_name);
@@ -304,7 +305,8 @@ static void report_missing(gb_mix_table *t, gb_ref id, const char *file) {
 
 const gb_mix *gb_mix_find(gb_mix_table *table, gb_ref id, const char *file) {
     size_t length = strcspn(id.text, "/");
-    bool shaped = id.text[length] == '/' && length > 0 && plain_name(id.text + length + 1);
+    bool shaped =
+        id.text[length] == '/' && length > 0 && plain_name(id.text + length + 1);
     for (size_t i = 0; i < length; i++)
         shaped = shaped && id.text[i] != '.';
     if (!shaped) {

@@ -111,8 +111,10 @@ static const char *text_of(gb_reader *r, const config_setting_t *s, const gb_key
     }
     const char *text = config_setting_get_string(s);
     if (text[strspn(text, " ")] == '\0') {
-        gb_report(r->diags, r->file, line_of(s), "'%s' is empty; write %s, or leave the "
-                  "line out", key->name, needed(r, key));
+        gb_report(r->diags, r->file, line_of(s),
+                  "'%s' is empty; write %s, or leave the "
+                  "line out",
+                  key->name, needed(r, key));
         return NULL;
     }
     char *copy = gb_arena_copy(r->arena, text);
@@ -123,8 +125,8 @@ static const char *text_of(gb_reader *r, const config_setting_t *s, const gb_key
 
 static bool in_bounds(const gb_key *key, double value) {
     double bound = 0;
-    if (key->least != NULL && gb_parse(key->quantity, key->least, &bound) == GB_NO_FAULT &&
-        value < bound)
+    if (key->least != NULL &&
+        gb_parse(key->quantity, key->least, &bound) == GB_NO_FAULT && value < bound)
         return false;
     return !(key->most != NULL &&
              gb_parse(key->quantity, key->most, &bound) == GB_NO_FAULT && value > bound);
@@ -171,8 +173,7 @@ static void read_quantities(gb_reader *r, const config_setting_t *s, const gb_ke
     }
     bool good = true;
     for (int i = 0; i < count; i++) {
-        const config_setting_t *one =
-            many ? config_setting_get_elem(s, (unsigned)i) : s;
+        const config_setting_t *one = many ? config_setting_get_elem(s, (unsigned)i) : s;
         good = quantity_of(r, one, key, &list[i]) && good;
     }
     if (good)
@@ -247,10 +248,10 @@ static int choice_of(gb_reader *r, const config_setting_t *s, const gb_key *key)
         gb_nearest_init(&nearest, word);
         for (int i = 0; key->choices[i] != NULL; i++)
             gb_nearest_offer(&nearest, key->choices[i]);
-        gb_report(r->diags, r->file, line_of(s), "'%s': \"%s\" is not known%s%s%s; write %s",
-                  key->name, cut(r, word), nearest.best ? ", did you mean \"" : "",
-                  nearest.best ? nearest.best : "", nearest.best ? "\"?" : "",
-                  needed(r, key));
+        gb_report(
+            r->diags, r->file, line_of(s), "'%s': \"%s\" is not known%s%s%s; write %s",
+            key->name, cut(r, word), nearest.best ? ", did you mean \"" : "",
+            nearest.best ? nearest.best : "", nearest.best ? "\"?" : "", needed(r, key));
     }
     return index;
 }
@@ -289,8 +290,9 @@ static void read_size(gb_reader *r, const config_setting_t *s, const gb_key *key
     if (fault != GB_NO_FAULT)
         bad_quantity(r, s, key, text, fault);
     else if (!in_bounds(key, two[0].m) || !in_bounds(key, two[1].m))
-        gb_report(r->diags, r->file, line_of(s), "'%s': \"%s\" is out of bounds; write %s",
-                  key->name, text, needed(r, key));
+        gb_report(r->diags, r->file, line_of(s),
+                  "'%s': \"%s\" is out of bounds; write %s", key->name, text,
+                  needed(r, key));
     else
         put(out, key->offset, two, sizeof two);
 }
@@ -370,7 +372,8 @@ static bool words_of(gb_reader *r, const config_setting_t *s, const gb_key *key,
         const char *language = config_setting_name(one);
         if (strlen(language) != 2)
             gb_report(r->diags, r->file, line_of(one),
-                      "'%s' is no language; write its two letters, as en or es", language);
+                      "'%s' is no language; write its two letters, as en or es",
+                      language);
         const char *text = text_of(r, one, key);
         char *name = gb_arena_copy(r->arena, language);
         if (text == NULL || name == NULL)
@@ -459,22 +462,14 @@ void gb_read_value(gb_reader *reader, const config_setting_t *setting, const gb_
                    void *out) {
     static void (*const READERS[])(gb_reader *, const config_setting_t *, const gb_key *,
                                    void *) = {
-        [GB_KEY_TEXT] = read_text,
-        [GB_KEY_REF] = read_ref,
-        [GB_KEY_WORDS] = read_words,
-        [GB_KEY_WORDS_LIST] = read_words_list,
-        [GB_KEY_QUANTITY] = read_quantity,
-        [GB_KEY_QUANTITIES] = read_quantities,
-        [GB_KEY_WHOLE] = read_number,
-        [GB_KEY_NUMBER] = read_number,
-        [GB_KEY_FLAG] = read_flag,
-        [GB_KEY_CHOICE] = read_choice,
-        [GB_KEY_CHOICES] = read_choices,
-        [GB_KEY_SIZE] = read_size,
-        [GB_KEY_CLOCK] = read_clock,
-        [GB_KEY_PACE] = read_pace,
-        [GB_KEY_GROUP] = read_child,
-        [GB_KEY_GROUPS] = read_children};
+        [GB_KEY_TEXT] = read_text,         [GB_KEY_REF] = read_ref,
+        [GB_KEY_WORDS] = read_words,       [GB_KEY_WORDS_LIST] = read_words_list,
+        [GB_KEY_QUANTITY] = read_quantity, [GB_KEY_QUANTITIES] = read_quantities,
+        [GB_KEY_WHOLE] = read_number,      [GB_KEY_NUMBER] = read_number,
+        [GB_KEY_FLAG] = read_flag,         [GB_KEY_CHOICE] = read_choice,
+        [GB_KEY_CHOICES] = read_choices,   [GB_KEY_SIZE] = read_size,
+        [GB_KEY_CLOCK] = read_clock,       [GB_KEY_PACE] = read_pace,
+        [GB_KEY_GROUP] = read_child,       [GB_KEY_GROUPS] = read_children};
     READERS[key->kind](reader, setting, key, out);
 }
 

@@ -32,9 +32,9 @@ static void add_today(gb_builder *b, const gb_job *job) {
                   {GB_ROW_FACT_BLOCK, GB_SHOW_TEMP, w->block.c}};
     for (size_t i = 0; i < sizeof stated / sizeof stated[0]; i++)
         if (!isnan(stated[i].value))
-            facts[n++] = gb_make_row(
-                b, stated[i].code,
-                GB_FIGURES(gb_num("value", stated[i].show, stated[i].value)));
+            facts[n++] =
+                gb_make_row(b, stated[i].code,
+                            GB_FIGURES(gb_num("value", stated[i].show, stated[i].value)));
     if (w->rain)
         facts[n++] = GB_MAKE_BARE(b, FACT_RAIN);
     gb_figure all = gb_rows_fig(b, "facts", facts, n);
@@ -163,8 +163,7 @@ static void add_one_batch(gb_builder *b, const gb_job *job, const gb_mix_plan *p
     add_limit(b, job, p);
     gb_add_water(b, p->need.mix, &p->recipe, bags, job->sand.moisture);
     if (p->recipe.sand.kg > 0)
-        GB_ADD(b, SAND_TODAY,
-               gb_row_fig(b, "state", gb_state_row(b, gb_job_moisture(job))));
+        GB_ADD(b, SAND_TODAY, gb_state_fig(b, gb_job_moisture(job)));
     add_half(b, job, p, bags / 2.0);
     add_last(b, job, p);
 }
@@ -237,8 +236,7 @@ static void add_batches(gb_builder *b, const gb_mix_plan *p) {
     for (size_t i = 0; i < k->batch_count; i++) {
         GB_ADD(b, BATCH_LINE, gb_num("n", GB_SHOW_COUNT, (double)(i + 1)),
                gb_num("total", GB_SHOW_COUNT, (double)k->batch_count),
-               gb_bags_fig(b, "bags", k->batches[i].bags),
-               covers_fig(b, &k->batches[i]));
+               gb_bags_fig(b, "bags", k->batches[i].bags), covers_fig(b, &k->batches[i]));
         GB_ADD(b, BATCH_LOG, gb_num("life", GB_SHOW_DURATION, p->life.s));
     }
     GB_ADD(b, DEAD, gb_num("life", GB_SHOW_DURATION, p->life.s));
@@ -312,26 +310,28 @@ static void add_on_site(gb_builder *b, const gb_job *job, const gb_mix_plan *p) 
     const gb_mix *mix = p->need.mix;
     gb_row rows[GB_MOST_PARTS + 2];
     size_t n = 0;
-    double bags = p->is_slurry ? p->need.gross.m3 / p->recipe.yield.m3
-                               : p->batching.bags_gauged;
+    double bags =
+        p->is_slurry ? p->need.gross.m3 / p->recipe.yield.m3 : p->batching.bags_gauged;
     if (mix->part_count == 0)
-        rows[n++] = GB_MAKE(b, SITE_BAGS, gb_bags_fig(b, "bags", gb_round(bags, 1, GB_UP)),
-                            gb_words_fig(b, "material", &mix->title));
+        rows[n++] =
+            GB_MAKE(b, SITE_BAGS, gb_bags_fig(b, "bags", gb_round(bags, 1, GB_UP)),
+                    gb_words_fig(b, "material", &mix->title));
     for (size_t i = 0; i < mix->part_count; i++) {
         const gb_material *m = mix->parts[i].material;
         double kg = p->recipe.part[i].kg * bags;
         gb_figure material = gb_words_fig(b, "material", &m->title);
         if (p->is_slurry)
-            rows[n++] = GB_MAKE(b, SITE_MASS, gb_num_up("mass", GB_SHOW_MASS, kg), material);
+            rows[n++] =
+                GB_MAKE(b, SITE_MASS, gb_num_up("mass", GB_SHOW_MASS, kg), material);
         else if (isnan(m->pack.kg))
-            rows[n++] = GB_MAKE(b, SITE_LOOSE,
-                                gb_num("volume", GB_SHOW_BULK, kg / m->bulk.kg_m3),
-                                material);
+            rows[n++] =
+                GB_MAKE(b, SITE_LOOSE, gb_num("volume", GB_SHOW_BULK, kg / m->bulk.kg_m3),
+                        material);
         else {
             double pack = i == 0 ? p->recipe.bag.kg : m->pack.kg;
-            rows[n++] = GB_MAKE(b, SITE_BAGS,
-                                gb_bags_fig(b, "bags", gb_round(kg / pack, 1, GB_UP)),
-                                material);
+            rows[n++] =
+                GB_MAKE(b, SITE_BAGS,
+                        gb_bags_fig(b, "bags", gb_round(kg / pack, 1, GB_UP)), material);
         }
     }
     double water = bags * (p->recipe.water_usual.kg -
@@ -360,25 +360,24 @@ static gb_show show_of(gb_kind kind) {
 }
 
 static void add_cautions(gb_builder *b, const gb_mix_plan *p) {
-    static const gb_row_code ROWS[] = {
-        [GB_C_MIXER_SMALL] = GB_ROW_C_MIXER_SMALL,
-        [GB_C_MIXER_WEAK] = GB_ROW_C_MIXER_WEAK,
-        [GB_C_MIXER_TOO_SMALL] = GB_ROW_C_MIXER_TOO_SMALL,
-        [GB_C_LIFE_SHORT] = GB_ROW_C_LIFE_SHORT,
-        [GB_C_SCORED_THIN] = GB_ROW_C_SCORED_THIN,
-        [GB_C_DEPTH_SPREAD] = GB_ROW_C_DEPTH_SPREAD,
-        [GB_C_NO_PACE] = GB_ROW_C_NO_PACE,
-        [GB_C_SAND_TOO_WET] = GB_ROW_C_SAND_TOO_WET,
-        [GB_C_COLD_40] = GB_ROW_C_COLD_40,
-        [GB_C_COLD_32] = GB_ROW_C_COLD_32,
-        [GB_C_COLD_25] = GB_ROW_C_COLD_25,
-        [GB_C_COLD_20] = GB_ROW_C_COLD_20,
-        [GB_C_HOT] = GB_ROW_C_HOT,
-        [GB_C_HOT_SHADE] = GB_ROW_C_HOT_SHADE,
-        [GB_C_STONE_COLD] = GB_ROW_C_STONE_COLD,
-        [GB_C_UNITS_FROZEN] = GB_ROW_C_UNITS_FROZEN,
-        [GB_C_FROST_DUE] = GB_ROW_C_FROST_DUE,
-        [GB_C_RAIN] = GB_ROW_C_RAIN};
+    static const gb_row_code ROWS[] = {[GB_C_MIXER_SMALL] = GB_ROW_C_MIXER_SMALL,
+                                       [GB_C_MIXER_WEAK] = GB_ROW_C_MIXER_WEAK,
+                                       [GB_C_MIXER_TOO_SMALL] = GB_ROW_C_MIXER_TOO_SMALL,
+                                       [GB_C_LIFE_SHORT] = GB_ROW_C_LIFE_SHORT,
+                                       [GB_C_SCORED_THIN] = GB_ROW_C_SCORED_THIN,
+                                       [GB_C_DEPTH_SPREAD] = GB_ROW_C_DEPTH_SPREAD,
+                                       [GB_C_NO_PACE] = GB_ROW_C_NO_PACE,
+                                       [GB_C_SAND_TOO_WET] = GB_ROW_C_SAND_TOO_WET,
+                                       [GB_C_COLD_40] = GB_ROW_C_COLD_40,
+                                       [GB_C_COLD_32] = GB_ROW_C_COLD_32,
+                                       [GB_C_COLD_25] = GB_ROW_C_COLD_25,
+                                       [GB_C_COLD_20] = GB_ROW_C_COLD_20,
+                                       [GB_C_HOT] = GB_ROW_C_HOT,
+                                       [GB_C_HOT_SHADE] = GB_ROW_C_HOT_SHADE,
+                                       [GB_C_STONE_COLD] = GB_ROW_C_STONE_COLD,
+                                       [GB_C_UNITS_FROZEN] = GB_ROW_C_UNITS_FROZEN,
+                                       [GB_C_FROST_DUE] = GB_ROW_C_FROST_DUE,
+                                       [GB_C_RAIN] = GB_ROW_C_RAIN};
     _Static_assert(sizeof ROWS / sizeof ROWS[0] == GB_CAUTION_CODES,
                    "a row for every caution");
     for (size_t i = 0; i < p->cautions.count; i++) {

@@ -21,75 +21,37 @@ static void add_parts(gb_text *to, double value, int parts, gb_rounding rounding
     gb_text_add(to, unit);
 }
 
-static void show_volume(gb_text *to, double m3, gb_system system, bool fine) {
-    if (system == GB_METRIC && m3 < 0.1)
-        add(to, m3 * 1000.0, m3 < 0.01 ? 2 : 1, " L");
-    else if (system == GB_METRIC)
-        add(to, m3, 3, " m3");
-    else {
-        double ft3 = in_unit(GB_VOLUME, "ft3", m3);
-        add(to, ft3, fine || ft3 < 1.0 ? 3 : 2, " ft3");
-    }
+/* ---- plain numbers ---------------------------------------------------------------- */
+
+static void show_text(const gb_figure *f, gb_system system, gb_text *to) {
+    (void)system;
+    gb_text_add(to, f->text == NULL ? "" : f->text);
 }
 
-static void show_bulk(gb_text *to, double m3, gb_system system) {
-    if (system == GB_METRIC)
-        add(to, gb_round(m3, 0.05, GB_UP), 2, " m3");
-    else
-        add_parts(to, in_unit(GB_VOLUME, "yd3", m3), 4, GB_UP, " yd3");
+static void show_number(const gb_figure *f, gb_system system, gb_text *to) {
+    (void)system;
+    add(to, f->value, f->show == GB_SHOW_COUNT ? 0 : 2, "");
 }
 
-static void show_gauged(gb_text *to, double m3, gb_system system) {
-    double ft3 = in_unit(GB_VOLUME, "ft3", m3);
-    double quarters = gb_round(ft3, 0.25, GB_NEAREST);
-    if (system == GB_METRIC)
-        add(to, m3 * 1000.0, gb_under(m3, 0.1) ? 1 : 0, " L");
-    else if (fabs(ft3 - quarters) < 0.005)
-        add_parts(to, ft3, 4, GB_NEAREST, " ft3");
-    else
-        add(to, ft3, 2, " ft3");
+static void show_fraction(const gb_figure *f, gb_system system, gb_text *to) {
+    (void)system;
+    add_parts(to, f->value, f->show == GB_SHOW_EIGHTHS ? 8 : 4, f->rounding, "");
 }
 
-/* Water figures come as masses: 1 kg is 1 L. */
-static void show_water(gb_text *to, const gb_figure *f, gb_system system) {
-    double m3 = f->value / WATER_DENSITY;
-    double litres = m3 * 1000.0;
-    bool cell = f->show == GB_SHOW_WATER_CELL;
-    if (system == GB_METRIC) {
-        add(to, gb_round(litres, 0.1, f->rounding), 1, cell ? "" : " L");
-        return;
-    }
-    /* The litres beside are those of the half quarts shown, so that both pour alike. */
-    double quarts = gb_round(in_unit(GB_VOLUME, "qt", m3), 0.5, f->rounding);
-    add_parts(to, quarts, 2, GB_NEAREST, cell ? " (" : " qt (");
-    double shown = gb_from_unit(gb_find_unit(GB_VOLUME, "qt"), quarts);
-    add(to, shown * 1000.0, 1, cell ? ")" : " L)");
+static void show_share(const gb_figure *f, gb_system system, gb_text *to) {
+    (void)system;
+    double percent = f->value * 100.0;
+    add(to, percent, fabs(percent - round(percent)) > 0.005 ? 1 : 0, " %");
 }
 
-static void show_pot_water(gb_text *to, const gb_figure *f, gb_system system) {
-    double m3 = f->value / WATER_DENSITY;
-    if (system == GB_METRIC) {
-        add(to, gb_round(m3 * 1000.0, 0.01, f->rounding), 2, " L");
-        return;
-    }
-    double ounces = gb_round(in_unit(GB_VOLUME, "fl oz", m3), 1.0, f->rounding);
-    double shown = gb_from_unit(gb_find_unit(GB_VOLUME, "fl oz"), ounces);
-    add(to, ounces, 0, " fl oz");
-    gb_text_add(to, " = ");
-    add(to, ounces / 32.0, 2, " qt (");
-    add(to, shown * 1000.0, 2, " L)");
+static void show_duration(const gb_figure *f, gb_system system, gb_text *to) {
+    (void)system;
+    gb_print_duration(to, (gb_duration){f->value});
 }
 
-static void show_mass(gb_text *to, double kg, gb_system system) {
-    double value = system == GB_US ? in_unit(GB_MASS, "lb", kg) : kg;
-    double whole = round(value);
-    bool fine = value < 99.95 && fabs(value - whole) > 0.005;
-    bool decimal = system == GB_US ? fine && value < 19.95 : fine;
-    add(to, value, decimal ? 1 : 0, system == GB_US ? " lb" : " kg");
-}
-
-static void show_clock(gb_text *to, double seconds) {
-    int64_t minutes = llround(seconds / 60.0);
+static void show_clock(const gb_figure *f, gb_system system, gb_text *to) {
+    (void)system;
+    int64_t minutes = llround(f->value / 60.0);
     gb_text_add_int(to, minutes / 60 / 10);
     gb_text_add_int(to, minutes / 60 % 10);
     gb_text_add(to, ":");
@@ -97,35 +59,15 @@ static void show_clock(gb_text *to, double seconds) {
     gb_text_add_int(to, minutes % 60 % 10);
 }
 
-static void show_share(gb_text *to, double share) {
-    double percent = share * 100.0;
-    add(to, percent, fabs(percent - round(percent)) > 0.005 ? 1 : 0, " %");
+static void show_money(const gb_figure *f, gb_system system, gb_text *to) {
+    (void)system;
+    gb_print_money(to, f->money, f->decimals);
 }
 
-static void show_number(const gb_figure *f, gb_text *to) {
-    switch (f->show) {
-    case GB_SHOW_COUNT:
-        gb_text_add_fixed(to, f->value, 0);
-        break;
-    case GB_SHOW_EIGHTHS:
-        add_parts(to, f->value, 8, f->rounding, "");
-        break;
-    case GB_SHOW_QUARTERS:
-        add_parts(to, f->value, 4, f->rounding, "");
-        break;
-    case GB_SHOW_SHARE:
-        show_share(to, f->value);
-        break;
-    case GB_SHOW_CLOCK:
-        show_clock(to, f->value);
-        break;
-    case GB_SHOW_DURATION:
-        gb_print_duration(to, (gb_duration){f->value});
-        break;
-    default:
-        add(to, f->value, 2, "");
-        break;
-    }
+/* ---- sizes ------------------------------------------------------------------------ */
+
+static void show_length(const gb_figure *f, gb_system system, gb_text *to) {
+    gb_print_length(to, (gb_length){f->value}, system);
 }
 
 static void show_area(const gb_figure *f, gb_system system, gb_text *to) {
@@ -137,62 +79,124 @@ static void show_area(const gb_figure *f, gb_system system, gb_text *to) {
         add(to, in_unit(GB_AREA, "ft2", f->value), 2, " ft2");
 }
 
-static void show_air(const gb_figure *f, gb_system system, gb_text *to) {
-    bool us = system == GB_US;
-    if (f->show == GB_SHOW_TEMP)
-        gb_print_temp(to, (gb_temp){f->value}, system);
-    else if (f->show == GB_SHOW_SPEED)
-        add(to, in_unit(GB_SPEED, us ? "mph" : "km/h", f->value), 0, us ? " mph" : " km/h");
+static void show_volume(const gb_figure *f, gb_system system, gb_text *to) {
+    double m3 = f->value;
+    double ft3 = in_unit(GB_VOLUME, "ft3", m3);
+    if (system == GB_METRIC && m3 < 0.1)
+        add(to, m3 * 1000.0, m3 < 0.01 ? 2 : 1, " L");
+    else if (system == GB_METRIC)
+        add(to, m3, 3, " m3");
     else
-        add(to, us ? in_unit(GB_DENSITY, "lb/ft3", f->value) : f->value, us ? 1 : 0,
-            us ? " lb/ft3" : " kg/m3");
+        add(to, ft3, f->show == GB_SHOW_VOLUME_FINE || ft3 < 0.9995 ? 3 : 2, " ft3");
 }
 
-void gb_show_figure(const gb_figure *f, gb_system system, gb_text *to) {
-    switch (f->show) {
-    case GB_SHOW_TEXT:
-        gb_text_add(to, f->text == NULL ? "" : f->text);
-        return;
-    case GB_SHOW_LENGTH:
-        gb_print_length(to, (gb_length){f->value}, system);
-        return;
-    case GB_SHOW_AREA:
-    case GB_SHOW_AREA_HALF:
-        show_area(f, system, to);
-        return;
-    case GB_SHOW_VOLUME:
-    case GB_SHOW_VOLUME_FINE:
-        show_volume(to, f->value, system, f->show == GB_SHOW_VOLUME_FINE);
-        return;
-    case GB_SHOW_BULK:
-        show_bulk(to, f->value, system);
-        return;
-    case GB_SHOW_GAUGED:
-        show_gauged(to, f->value, system);
-        return;
-    case GB_SHOW_WATER:
-    case GB_SHOW_WATER_CELL:
-        show_water(to, f, system);
-        return;
-    case GB_SHOW_WATER_UNITS:
-        gb_text_add(to, system == GB_US ? "qt (L)" : "L");
-        return;
-    case GB_SHOW_POT_WATER:
-        show_pot_water(to, f, system);
-        return;
-    case GB_SHOW_MASS:
-        show_mass(to, f->value, system);
-        return;
-    case GB_SHOW_TEMP:
-    case GB_SHOW_SPEED:
-    case GB_SHOW_DENSITY:
-        show_air(f, system, to);
-        return;
-    case GB_SHOW_MONEY:
-        gb_print_money(to, f->money, f->decimals);
-        return;
-    default:
-        show_number(f, to);
+static void show_bulk(const gb_figure *f, gb_system system, gb_text *to) {
+    if (system == GB_METRIC)
+        add(to, gb_round(f->value, 0.05, GB_UP), 2, " m3");
+    else
+        add_parts(to, in_unit(GB_VOLUME, "yd3", f->value), 4, GB_UP, " yd3");
+}
+
+static void show_gauged(const gb_figure *f, gb_system system, gb_text *to) {
+    double ft3 = in_unit(GB_VOLUME, "ft3", f->value);
+    double quarters = gb_round(ft3, 0.25, GB_NEAREST);
+    if (system == GB_METRIC)
+        add(to, f->value * 1000.0, 1, " L");
+    else if (fabs(ft3 - quarters) < 0.005)
+        add_parts(to, ft3, 4, GB_NEAREST, " ft3");
+    else
+        add(to, ft3, 2, " ft3");
+}
+
+static void show_mass(const gb_figure *f, gb_system system, gb_text *to) {
+    double value = system == GB_US ? in_unit(GB_MASS, "lb", f->value) : f->value;
+    bool whole = fabs(value - round(value)) < 0.005;
+    bool decimal = !whole && value < (system == GB_US ? 19.95 : 99.95);
+    add(to, value, decimal ? 1 : 0, system == GB_US ? " lb" : " kg");
+}
+
+/* ---- water: figures come as masses, 1 kg is 1 L ----------------------------------- */
+
+/* The litres beside a figure are those of the rounded one, so that both pour alike. */
+static void add_litres(gb_text *to, const char *unit, double count, int decimals,
+                       bool cell) {
+    double m3 = gb_from_unit(gb_find_unit(GB_VOLUME, unit), count);
+    add(to, m3 * 1000.0, decimals, cell ? ")" : " L)");
+}
+
+static void show_water(const gb_figure *f, gb_system system, gb_text *to) {
+    double m3 = f->value / WATER_DENSITY;
+    bool cell = f->show == GB_SHOW_WATER_CELL;
+    if (system == GB_METRIC) {
+        add(to, gb_round(m3 * 1000.0, 0.1, f->rounding), 1, cell ? "" : " L");
         return;
     }
+    double quarts = gb_round(in_unit(GB_VOLUME, "qt", m3), 0.5, f->rounding);
+    add_parts(to, quarts, 2, GB_NEAREST, cell ? " (" : " qt (");
+    add_litres(to, "qt", quarts, 1, cell);
+}
+
+static void show_fine_water(const gb_figure *f, gb_system system, gb_text *to) {
+    double m3 = f->value / WATER_DENSITY;
+    bool cell = f->show == GB_SHOW_WATER_FINE_CELL;
+    if (system == GB_METRIC) {
+        add(to, gb_round(m3 * 1000.0, 0.01, f->rounding), 2, cell ? "" : " L");
+        return;
+    }
+    double ounces = gb_round(in_unit(GB_VOLUME, "fl oz", m3), 1.0, f->rounding);
+    add(to, ounces, 0, " fl oz");
+    if (f->show == GB_SHOW_POT_WATER) {
+        gb_text_add(to, " = ");
+        add(to, ounces / 32.0, 2, " qt");
+    }
+    gb_text_add(to, " (");
+    add_litres(to, "fl oz", ounces, 2, cell);
+}
+
+static void show_water_units(const gb_figure *f, gb_system system, gb_text *to) {
+    (void)f;
+    gb_text_add(to, system == GB_US ? "qt (L)" : "L");
+}
+
+/* ---- weather ---------------------------------------------------------------------- */
+
+static void show_temp(const gb_figure *f, gb_system system, gb_text *to) {
+    gb_print_temp(to, (gb_temp){f->value}, system);
+}
+
+static void show_speed(const gb_figure *f, gb_system system, gb_text *to) {
+    const char *unit = system == GB_US ? "mph" : "km/h";
+    add(to, in_unit(GB_SPEED, unit, f->value), 0, system == GB_US ? " mph" : " km/h");
+}
+
+void gb_show_figure(const gb_figure *figure, gb_system system, gb_text *to) {
+    static void (*const SHOWS[])(const gb_figure *, gb_system, gb_text *) = {
+        [GB_SHOW_TEXT] = show_text,
+        [GB_SHOW_COUNT] = show_number,
+        [GB_SHOW_NUMBER] = show_number,
+        [GB_SHOW_EIGHTHS] = show_fraction,
+        [GB_SHOW_QUARTERS] = show_fraction,
+        [GB_SHOW_LENGTH] = show_length,
+        [GB_SHOW_AREA] = show_area,
+        [GB_SHOW_AREA_HALF] = show_area,
+        [GB_SHOW_VOLUME] = show_volume,
+        [GB_SHOW_VOLUME_FINE] = show_volume,
+        [GB_SHOW_BULK] = show_bulk,
+        [GB_SHOW_GAUGED] = show_gauged,
+        [GB_SHOW_WATER] = show_water,
+        [GB_SHOW_WATER_CELL] = show_water,
+        [GB_SHOW_WATER_UNITS] = show_water_units,
+        [GB_SHOW_WATER_FINE] = show_fine_water,
+        [GB_SHOW_WATER_FINE_CELL] = show_fine_water,
+        [GB_SHOW_POT_WATER] = show_fine_water,
+        [GB_SHOW_MASS] = show_mass,
+        [GB_SHOW_TEMP] = show_temp,
+        [GB_SHOW_SPEED] = show_speed,
+        [GB_SHOW_SHARE] = show_share,
+        [GB_SHOW_DURATION] = show_duration,
+        [GB_SHOW_CLOCK] = show_clock,
+        [GB_SHOW_MONEY] = show_money,
+    };
+    _Static_assert(sizeof SHOWS / sizeof SHOWS[0] == GB_SHOWS, "a function for each");
+    SHOWS[figure->show](figure, system, to);
 }

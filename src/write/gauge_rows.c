@@ -17,16 +17,24 @@ static gb_row binder_row(gb_builder *b, const gb_part *part, double kg, double b
     return GB_MAKE(b, PART_BAGS, gb_bags_fig(b, "bags", bags), material, mass);
 }
 
-/* What lies loose is gauged by the level bucket. Sand in it weighs its moisture too. */
+/* What lies loose is gauged by the level bucket, in quarters; where those are too coarse
+   it is weighed. Damp sand weighs its moisture too. */
+static const double MOST_BUCKET_ERROR = 0.03; /* of the part: common practice */
+
 static gb_row loose_row(gb_builder *b, const gb_part *part, double kg, gb_volume bucket) {
     const gb_material *m = part->material;
     double volume = kg / m->bulk.kg_m3;
     double each = bucket.m3 * m->bulk.kg_m3;
     if (m->kind == GB_SAND)
         each *= 1.0 + gb_sand_moisture(GB_DAMP).of_one;
+    double buckets = volume / bucket.m3;
+    double error = fabs(gb_round(buckets, 0.25, GB_NEAREST) / buckets - 1.0);
+    if (gb_over(error, MOST_BUCKET_ERROR))
+        return GB_MAKE(b, PART_WEIGHED, gb_num("mass", GB_SHOW_MASS, each * buckets),
+                       gb_words_fig(b, "material", &m->title));
     return GB_MAKE(b, PART_LOOSE, gb_num("volume", GB_SHOW_VOLUME, volume),
                    gb_words_fig(b, "material", &m->title),
-                   gb_num("buckets", GB_SHOW_QUARTERS, volume / bucket.m3),
+                   gb_num("buckets", GB_SHOW_QUARTERS, buckets),
                    gb_num("line", GB_SHOW_GAUGED, bucket.m3),
                    gb_num("each", GB_SHOW_MASS, each));
 }
@@ -37,8 +45,7 @@ gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe
     for (size_t i = 0; i < mix->part_count; i++) {
         const gb_part *part = &mix->parts[i];
         double kg = recipe->part[i].kg * bags;
-        rows[i] = i == 0 ? binder_row(b, part, kg, bags)
-                         : loose_row(b, part, kg, bucket);
+        rows[i] = i == 0 ? binder_row(b, part, kg, bags) : loose_row(b, part, kg, bucket);
     }
     gb_figure parts = gb_rows_fig(b, "parts", rows, mix->part_count);
     parts.join = " + ";
@@ -62,7 +69,13 @@ void gb_add_makes(gb_builder *b, const gb_recipe *r, double bags) {
            gb_row_fig(b, "route", route_row(b, r)));
 }
 
-gb_row gb_state_row(gb_builder *b, gb_share moisture) {
+static gb_figure whole_fig(gb_builder *b, const char *name, gb_row row) {
+    gb_figure figure = gb_row_fig(b, name, row);
+    figure.whole = true;
+    return figure;
+}
+
+static gb_row state_row(gb_builder *b, gb_share moisture) {
     gb_figure share = gb_num("share", GB_SHOW_SHARE, moisture.of_one);
     if (moisture.of_one == gb_sand_moisture(GB_NEARLY_DRY).of_one)
         return GB_MAKE(b, STATE_NEARLY_DRY, share);
@@ -73,17 +86,50 @@ gb_row gb_state_row(gb_builder *b, gb_share moisture) {
     return GB_MAKE(b, STATE_STATED, share);
 }
 
-/* First and never past are rounded down, so that neither is overrun by rounding. */
-#define WATER_FIGURES(show, row)                                                         \
-    gb_num_down("first", show, (row).first.kg), gb_num("usual", show, (row).usual.kg),   \
-        gb_num_down("most", show, (row).most.kg)
+gb_figure gb_state_fig(gb_builder *b, gb_share moisture) {
+    return whole_fig(b, "state", state_row(b, moisture));
+}
+
+/* Below this, or where usual and never past are nearer than that, half quarts are too
+   coarse: ounces are shown. */
+static const double FINE_BELOW_KG = 3.78; /* 4 qt */
+static const double HALF_QUART_KG = 0.48;
+static const double OUNCE_KG = 0.03;
+
+/* The three figures of a row in one resolution. First and never past are rounded down,
+   so that neither is overrun by rounding; the usual one to the nearest, unless that could
+   take it past never past. */
+typedef struct water_figures {
+    gb_figure first, usual, most;
+} water_figures;
+
+static water_figures round_water(gb_show show, const gb_water_row *row) {
+    double band = row->most.kg - row->usual.kg;
+    bool fine = row->most.kg < FINE_BELOW_KG || band < HALF_QUART_KG;
+    gb_show fine_show =
+        show == GB_SHOW_WATER ? GB_SHOW_WATER_FINE : GB_SHOW_WATER_FINE_CELL;
+    gb_show used = fine ? fine_show : show;
+    bool tight = band < (fine ? OUNCE_KG : HALF_QUART_KG);
+    return (water_figures){
+        gb_num_down("first", used, row->first.kg),
+        tight ? gb_num_down("usual", used, row->usual.kg)
+              : gb_num("usual", used, row->usual.kg),
+        gb_num_down("most", used, row->most.kg),
+    };
+}
+
+static void add_cells(gb_builder *b, gb_row_code code, gb_figure head,
+                      const gb_water_row *row) {
+    water_figures w = round_water(GB_SHOW_WATER_CELL, row);
+    gb_add_row(b, code, GB_FIGURES(head, w.first, w.usual, w.most));
+}
 
 static void add_state(gb_builder *b, const gb_mix *mix, const gb_recipe *r, double bags,
                       gb_share moisture) {
-    gb_figure state = gb_row_fig(b, "state", gb_state_row(b, moisture));
+    gb_figure state = gb_state_fig(b, moisture);
     gb_water_row row = {0};
     if (gb_water_to_add(mix, r, moisture, bags, &row) == GB_OK)
-        GB_ADD(b, STATE_BAG, state, WATER_FIGURES(GB_SHOW_WATER_CELL, row));
+        add_cells(b, GB_ROW_STATE_BAG, state, &row);
     else
         GB_ADD(b, STATE_TOO_WET, state);
 }
@@ -100,8 +146,7 @@ static void add_plain_water(gb_builder *b, const gb_mix *mix, const gb_recipe *r
                             double bags, gb_row what) {
     gb_water_row row = {0};
     if (gb_water_to_add(mix, r, (gb_share){0}, bags, &row) == GB_OK)
-        GB_ADD(b, WATER_BAG, gb_row_fig(b, "what", what),
-               WATER_FIGURES(GB_SHOW_WATER_CELL, row));
+        add_cells(b, GB_ROW_WATER_BAG, whole_fig(b, "what", what), &row);
 }
 
 static gb_row amount_row(gb_builder *b, const gb_recipe *r, double bags) {
@@ -125,7 +170,7 @@ void gb_add_water(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, dou
     for (size_t i = 0; i < count; i++) {
         gb_row what = amount_row(b, recipe, amounts[i]);
         if (sand) {
-            GB_ADD(b, WATER_WORDS, gb_row_fig(b, "what", what), units);
+            GB_ADD(b, WATER_WORDS, whole_fig(b, "what", what), units);
             add_states(b, mix, recipe, amounts[i], stated);
         } else {
             add_plain_water(b, mix, recipe, amounts[i], what);
@@ -138,11 +183,11 @@ void gb_add_water_line(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe
     gb_water_row row = {0};
     if (gb_water_to_add(mix, recipe, moisture, bags, &row) != GB_OK)
         return;
+    water_figures w = round_water(GB_SHOW_WATER, &row);
     if (recipe->sand.kg > 0)
-        GB_ADD(b, PART_WATER, gb_row_fig(b, "state", gb_state_row(b, moisture)),
-               WATER_FIGURES(GB_SHOW_WATER, row));
+        GB_ADD(b, PART_WATER, gb_state_fig(b, moisture), w.first, w.usual, w.most);
     else
-        GB_ADD(b, PART_WATER_PLAIN, WATER_FIGURES(GB_SHOW_WATER, row));
+        GB_ADD(b, PART_WATER_PLAIN, w.first, w.usual, w.most);
 }
 
 void gb_add_mixing(gb_builder *b, const gb_mix *mix) {

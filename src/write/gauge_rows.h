@@ -25,8 +25,8 @@ void gb_add_water(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, dou
 void gb_add_water_line(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
                        double bags, gb_share moisture);
 
-/* "damp 5 %" */
-gb_row gb_state_row(gb_builder *b, gb_share moisture);
+/* "damp 5 %", as the figure "state". */
+gb_figure gb_state_fig(gb_builder *b, gb_share moisture);
 
 /* Order, mixing time, check, what to do at the limit. */
 void gb_add_mixing(gb_builder *b, const gb_mix *mix);

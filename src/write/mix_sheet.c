@@ -3,9 +3,9 @@
 #include <math.h>
 
 static gb_figure uses_fig(gb_builder *b, unsigned uses) {
-    static const gb_row_code KINDS[] = {GB_ROW_KIND_BED,  GB_ROW_KIND_SLURRY,
+    static const gb_row_code KINDS[] = {GB_ROW_KIND_BED,   GB_ROW_KIND_SLURRY,
                                         GB_ROW_KIND_JOINT, GB_ROW_KIND_SLAB,
-                                        GB_ROW_KIND_CORE, GB_ROW_KIND_VOLUME};
+                                        GB_ROW_KIND_CORE,  GB_ROW_KIND_VOLUME};
     gb_row rows[GB_LAYER_KINDS];
     size_t n = 0;
     for (unsigned k = 0; k < GB_LAYER_KINDS; k++)

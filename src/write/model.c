@@ -96,7 +96,8 @@ gb_figure gb_words_fig(const gb_builder *b, const char *name, const gb_words *wo
 }
 
 gb_figure gb_rows_fig(gb_builder *b, const char *name, const gb_row *rows, size_t count) {
-    gb_figure figure = {.name = name, .show = GB_SHOW_ROWS, .row_count = count, .join = ", "};
+    gb_figure figure = {
+        .name = name, .show = GB_SHOW_ROWS, .row_count = count, .join = ", "};
     gb_row *copy = gb_arena_take(b->arena, count + 1, sizeof *copy);
     if (copy == NULL) {
         b->failed = true;

@@ -28,10 +28,10 @@ gb_row gb_make_row(gb_builder *b, gb_row_code code, const gb_figure *figures,
 #define GB_FIGURES(...)                                                                  \
     (const gb_figure[]){__VA_ARGS__},                                                    \
         sizeof((const gb_figure[]){__VA_ARGS__}) / sizeof(gb_figure)
-#define GB_ADD(b, code, ...)    gb_add_row((b), GB_ROW_##code, GB_FIGURES(__VA_ARGS__))
-#define GB_ADD_BARE(b, code)    gb_add_row((b), GB_ROW_##code, NULL, 0)
-#define GB_MAKE(b, code, ...)   gb_make_row((b), GB_ROW_##code, GB_FIGURES(__VA_ARGS__))
-#define GB_MAKE_BARE(b, code)   gb_make_row((b), GB_ROW_##code, NULL, 0)
+#define GB_ADD(b, code, ...)  gb_add_row((b), GB_ROW_##code, GB_FIGURES(__VA_ARGS__))
+#define GB_ADD_BARE(b, code)  gb_add_row((b), GB_ROW_##code, NULL, 0)
+#define GB_MAKE(b, code, ...) gb_make_row((b), GB_ROW_##code, GB_FIGURES(__VA_ARGS__))
+#define GB_MAKE_BARE(b, code) gb_make_row((b), GB_ROW_##code, NULL, 0)
 
 /* Figures. */
 gb_figure gb_num(const char *name, gb_show show, double value);

@@ -33,7 +33,8 @@ static void add_layer(gb_builder *b, const gb_take *t) {
     if (isnan(t->depth.m))
         GB_ADD(b, LAYER_VOLUME, kind, mix, net);
     else
-        GB_ADD(b, LAYER_LAID, kind, mix, gb_num("depth", GB_SHOW_LENGTH, t->depth.m), net);
+        GB_ADD(b, LAYER_LAID, kind, mix, gb_num("depth", GB_SHOW_LENGTH, t->depth.m),
+               net);
 }
 
 static void add_pieces(gb_builder *b, const gb_plan *plan) {
@@ -75,10 +76,11 @@ static void add_supply(gb_builder *b, const gb_supply_need *s) {
     gb_figure material = gb_words_fig(b, "material", title);
     gb_figure mass = gb_num("mass", GB_SHOW_MASS, s->mass.kg);
     if (!isnan(s->pack.kg))
-        GB_ADD(b, SUPPLY_BAGS, material, mass,
-               gb_num("packs", GB_SHOW_COUNT, gb_round(s->mass.kg / s->pack.kg, 1, GB_UP)),
-               gb_num("pack", GB_SHOW_MASS, s->pack.kg));
-    else if (s->material->kind == GB_SAND)
+        GB_ADD(
+            b, SUPPLY_BAGS, material, mass,
+            gb_num("packs", GB_SHOW_COUNT, gb_round(s->mass.kg / s->pack.kg, 1, GB_UP)),
+            gb_num("pack", GB_SHOW_MASS, s->pack.kg));
+    else if (s->material != NULL && s->material->kind == GB_SAND)
         GB_ADD(b, SUPPLY_LOOSE, material, mass,
                gb_num("volume", GB_SHOW_VOLUME, s->mass.kg / s->material->bulk.kg_m3));
     else

@@ -36,32 +36,52 @@ static size_t columns(const char *text, size_t length) {
     return n;
 }
 
+static void add_text(gb_text *to, const gb_text *more) {
+    gb_text_add_bytes(to, gb_text_get(more), more->length);
+    to->failed = to->failed || more->failed;
+}
+
 static void expand(const gb_row *row, gb_system system, gb_text *to);
+
+/* Spaces of a text that must stay on one line. */
+static void hold_spaces(gb_text *text) {
+    for (char *c = text->data; c != NULL && *c != '\0'; c++)
+        if (*c == ' ')
+            *c = HOLD;
+}
+
+static void hide_controls(gb_text *text) {
+    for (char *c = text->data; c != NULL && *c != '\0'; c++)
+        if (gb_is_control(*c))
+            *c = '?';
+}
+
+static void expand_value(const gb_figure *f, gb_system system, gb_text *to) {
+    gb_text shown;
+    gb_text_init(&shown, to->arena);
+    gb_show_figure(f, system, &shown);
+    hide_controls(&shown);
+    if (f->show != GB_SHOW_TEXT)
+        hold_spaces(&shown);
+    add_text(to, &shown);
+}
 
 /* Rows nest one or two deep (parts of a batch, what a batch covers), never into
    themselves. */
 static void expand_figure(const gb_figure *f, gb_system system, gb_text *to) {
     if (f->show != GB_SHOW_ROWS) {
-        gb_text shown;
-        gb_text_init(&shown, to->arena);
-        gb_show_figure(f, system, &shown);
-        for (const char *c = gb_text_get(&shown); *c != '\0'; c++) {
-            bool control = (unsigned char)*c < ' ' || *c == 127;
-            bool held = *c == ' ' && f->show != GB_SHOW_TEXT;
-            gb_text_add_char(to, held ? HOLD : control ? '?' : *c);
-        }
-        to->failed = to->failed || shown.failed;
+        expand_value(f, system, to);
         return;
     }
     for (size_t i = 0; i < f->row_count; i++) {
         gb_text inner;
         gb_text_init(&inner, to->arena);
-        expand(&f->rows[i], system, &inner); // NOLINT(misc-no-recursion) see above
+        expand(&f->rows[i], system, &inner);
+        if (f->whole)
+            hold_spaces(&inner);
         if (i > 0)
             gb_text_add(to, f->join);
-        for (const char *c = gb_text_get(&inner); *c != '\0'; c++)
-            gb_text_add_char(to, *c == ' ' && f->whole ? HOLD : *c);
-        to->failed = to->failed || inner.failed;
+        add_text(to, &inner);
     }
 }
 
@@ -79,16 +99,13 @@ static const char *expand_slot(const gb_row *row, const char *slot, gb_system sy
     gb_text_init(&shown, to->arena);
     const gb_figure *f = find_figure(row, slot, length);
     if (f != NULL)
-        expand_figure(f, system, &shown); // NOLINT(misc-no-recursion) see above
+        expand_figure(f, system, &shown);
     size_t used = columns(gb_text_get(&shown), shown.length);
     /* A column that is full still needs its gap. */
     size_t fill = used < width ? width - used : (width > 0 && !right);
-    for (size_t i = 0; right && i < fill; i++)
-        gb_text_add_char(to, HOLD);
-    gb_text_add(to, gb_text_get(&shown));
-    for (size_t i = 0; !right && i < fill; i++)
-        gb_text_add_char(to, HOLD);
-    to->failed = to->failed || shown.failed;
+    gb_text_add_repeated(to, HOLD, right ? fill : 0);
+    add_text(to, &shown);
+    gb_text_add_repeated(to, HOLD, right ? 0 : fill);
     return at + 1;
 }
 
@@ -99,16 +116,11 @@ static void expand(const gb_row *row, gb_system system, gb_text *to) {
         gb_text_add_bytes(to, at, plain);
         at += plain;
         if (*at == '{')
-            at = expand_slot(row, at + 1, system, to); // NOLINT(misc-no-recursion) see above
+            at = expand_slot(row, at + 1, system, to);
     }
 }
 
 /* ---- lines ----------------------------------------------------------------------- */
-
-static void add_spaces(gb_text *to, size_t count) {
-    for (size_t i = 0; i < count; i++)
-        gb_text_add_char(to, ' ');
-}
 
 /* How much of `text` fits into `room` columns: up to the last break before them, or a
    hard cut when one word is longer than a line. */
@@ -129,8 +141,11 @@ static size_t fitting(const char *text, size_t room) {
 static void add_line(gb_text *to, const char *text, size_t length) {
     while (length > 0 && (text[length - 1] == HOLD || text[length - 1] == ' '))
         length--;
-    for (size_t i = 0; i < length; i++)
-        gb_text_add_char(to, text[i] == HOLD ? ' ' : text[i]);
+    size_t from = to->length;
+    gb_text_add_bytes(to, text, length);
+    for (size_t i = from; i < to->length; i++)
+        if (to->data[i] == HOLD)
+            to->data[i] = ' ';
     gb_text_add(to, "\n");
 }
 
@@ -142,11 +157,13 @@ static bool repeats(const gb_row *row, const char *before) {
     return !caution && !pot && before != NULL && strcmp(label, before) == 0;
 }
 
-/* *before is the last label written in this block. */
+/* *before is the last label written in this block. What a row needs on the way goes into
+   `scratch`, so that a long sheet takes no more memory than its own text. */
 static void write_row(const gb_row *row, gb_system system, const char **before,
-                      gb_text *to) {
+                      gb_arena *scratch, gb_text *to) {
     gb_text words;
-    gb_text_init(&words, to->arena);
+    gb_arena_reset(scratch);
+    gb_text_init(&words, scratch);
     expand(row, system, &words);
     const char *label = WORDS[row->code].label;
     size_t indent = label == NULL ? 0 : LABEL_COLUMNS;
@@ -158,7 +175,7 @@ static void write_row(const gb_row *row, gb_system system, const char **before,
         size_t n = fitting(at, COLUMNS - indent);
         gb_text_add(to, shown);
         if (*at != '\0')
-            add_spaces(to, indent - strlen(shown));
+            gb_text_add_repeated(to, ' ', indent - strlen(shown));
         add_line(to, at, n);
         at += n;
         at += strspn(at, " ");
@@ -168,12 +185,13 @@ static void write_row(const gb_row *row, gb_system system, const char **before,
 }
 
 static void write_rule(gb_text *to, char c) {
-    for (int i = 0; i < COLUMNS; i++)
-        gb_text_add_char(to, c);
+    gb_text_add_repeated(to, c, COLUMNS);
     gb_text_add(to, "\n");
 }
 
 void gb_write_text(const gb_sheet *sheet, gb_text *to) {
+    gb_arena scratch;
+    gb_arena_init(&scratch, to->arena->supply);
     for (size_t i = 0; i < sheet->count; i++) {
         const gb_block *block = &sheet->blocks[i];
         if (i > 0)
@@ -181,9 +199,10 @@ void gb_write_text(const gb_sheet *sheet, gb_text *to) {
         write_rule(to, '=');
         const char *label = NULL;
         for (size_t k = 0; k < block->count; k++) {
-            write_row(&block->rows[k], sheet->system, &label, to);
+            write_row(&block->rows[k], sheet->system, &label, &scratch, to);
             if (k == 0)
                 write_rule(to, '-');
         }
     }
+    gb_arena_release(&scratch);
 }

@@ -1,0 +1,37 @@
+#!/usr/bin/env bash
+# Prints measurements; passes no judgement.
+set -euo pipefail
+program=$1
+runner=$2
+parse_only=$3
+top=$(cd "$(dirname "$0")/../.." && pwd)
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+demo=$top/examples/library-entrance/job.cfg
+
+echo "text sheet of the demo (A) against parsing the same files with libconfig alone (B)"
+"$runner" 300 "$program" sheet "$demo" -- \
+    "$parse_only" "$demo" "$top"/mixes/{materials,bed,slurry}.cfg
+
+# A job of N landings of slightly different sizes, each bedded and coated.
+job() {
+    sed '/^pieces/,$d' "$demo" | sed 's/^  pace = .*/  pace = "40 ft2\/h";/'
+    echo 'pieces = ('
+    for ((i = 1; i <= $1; i++)); do
+        [ "$i" = 1 ] || echo ','
+        cat <<EOF
+  { name = "landing $i"; kind = "landing"; size = "5 ft x $((i % 9 + 2)) ft";
+    layers = ( { kind = "bed"; mix = "bed/stiff-1-4"; depth = "1-1/4 in"; },
+               { kind = "slurry"; mix = "slurry/neat"; depth = "1/16 in"; } ); }
+EOF
+    done
+    echo ');'
+}
+for n in 1250 2500 5000 10000; do
+    job "$n" >"$work/$n.cfg"
+    for command in check sheet; do
+        echo "$command of $n pieces (A) against parsing them with libconfig alone (B)"
+        "$runner" 5 "$program" "$command" "$work/$n.cfg" -- \
+            "$parse_only" "$work/$n.cfg" "$top"/mixes/{materials,bed,slurry}.cfg
+    done
+done
