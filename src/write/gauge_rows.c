@@ -90,11 +90,17 @@ gb_figure gb_state_fig(gb_builder *b, gb_share moisture) {
     return whole_fig(b, "state", state_row(b, moisture));
 }
 
-/* Below this, or where usual and never past are nearer than that, half quarts are too
-   coarse: ounces are shown. */
-static const double FINE_BELOW_KG = 3.78; /* 4 qt */
-static const double HALF_QUART_KG = 0.48;
-static const double OUNCE_KG = 0.03;
+/* True when half quarts are too coarse for so many bags: ounces are shown. A bag's label
+   is itself written in half quarts. The moisture of the sand plays no part, so that all
+   rows of one table are alike. */
+static bool needs_ounces(const gb_mix *mix, const gb_recipe *r, double bags) {
+    static const double LEAST_KG = 3.78;      /* 4 qt */
+    static const double SITE_BAND_KG = 0.94;  /* 1 qt between usual and never past */
+    static const double LABEL_BAND_KG = 0.47; /* half of that */
+    double band = bags * (r->water_most.kg - r->water_usual.kg);
+    return bags * r->water_most.kg < LEAST_KG ||
+           band < (mix->part_count > 0 ? SITE_BAND_KG : LABEL_BAND_KG);
+}
 
 /* The three figures of a row in one resolution. First and never past are rounded down,
    so that neither is overrun by rounding; the usual one to the nearest, unless that could
@@ -104,23 +110,21 @@ typedef struct water_figures {
 } water_figures;
 
 static water_figures round_water(gb_show show, const gb_water_row *row) {
-    double band = row->most.kg - row->usual.kg;
-    bool fine = row->most.kg < FINE_BELOW_KG || band < HALF_QUART_KG;
-    gb_show fine_show =
-        show == GB_SHOW_WATER ? GB_SHOW_WATER_FINE : GB_SHOW_WATER_FINE_CELL;
-    gb_show used = fine ? fine_show : show;
-    bool tight = band < (fine ? OUNCE_KG : HALF_QUART_KG);
+    bool fine = show == GB_SHOW_WATER_FINE || show == GB_SHOW_WATER_FINE_CELL;
+    double step_kg = fine ? 0.03 : 0.48; /* an ounce, half a quart */
+    bool tight = row->most.kg - row->usual.kg < step_kg;
     return (water_figures){
-        gb_num_down("first", used, row->first.kg),
-        tight ? gb_num_down("usual", used, row->usual.kg)
-              : gb_num("usual", used, row->usual.kg),
-        gb_num_down("most", used, row->most.kg),
+        gb_num_down("first", show, row->first.kg),
+        tight ? gb_num_down("usual", show, row->usual.kg)
+              : gb_num("usual", show, row->usual.kg),
+        gb_num_down("most", show, row->most.kg),
     };
 }
 
-static void add_cells(gb_builder *b, gb_row_code code, gb_figure head,
+static void add_cells(gb_builder *b, gb_row_code code, gb_figure head, bool ounces,
                       const gb_water_row *row) {
-    water_figures w = round_water(GB_SHOW_WATER_CELL, row);
+    gb_show show = ounces ? GB_SHOW_WATER_FINE_CELL : GB_SHOW_WATER_CELL;
+    water_figures w = round_water(show, row);
     gb_add_row(b, code, GB_FIGURES(head, w.first, w.usual, w.most));
 }
 
@@ -129,7 +133,7 @@ static void add_state(gb_builder *b, const gb_mix *mix, const gb_recipe *r, doub
     gb_figure state = gb_state_fig(b, moisture);
     gb_water_row row = {0};
     if (gb_water_to_add(mix, r, moisture, bags, &row) == GB_OK)
-        add_cells(b, GB_ROW_STATE_BAG, state, &row);
+        add_cells(b, GB_ROW_STATE_BAG, state, needs_ounces(mix, r, bags), &row);
     else
         GB_ADD(b, STATE_TOO_WET, state);
 }
@@ -146,7 +150,8 @@ static void add_plain_water(gb_builder *b, const gb_mix *mix, const gb_recipe *r
                             double bags, gb_row what) {
     gb_water_row row = {0};
     if (gb_water_to_add(mix, r, (gb_share){0}, bags, &row) == GB_OK)
-        add_cells(b, GB_ROW_WATER_BAG, whole_fig(b, "what", what), &row);
+        add_cells(b, GB_ROW_WATER_BAG, whole_fig(b, "what", what),
+                  needs_ounces(mix, r, bags), &row);
 }
 
 static gb_row amount_row(gb_builder *b, const gb_recipe *r, double bags) {
@@ -183,7 +188,8 @@ void gb_add_water_line(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe
     gb_water_row row = {0};
     if (gb_water_to_add(mix, recipe, moisture, bags, &row) != GB_OK)
         return;
-    water_figures w = round_water(GB_SHOW_WATER, &row);
+    bool ounces = needs_ounces(mix, recipe, bags);
+    water_figures w = round_water(ounces ? GB_SHOW_WATER_FINE : GB_SHOW_WATER, &row);
     if (recipe->sand.kg > 0)
         GB_ADD(b, PART_WATER, gb_state_fig(b, moisture), w.first, w.usual, w.most);
     else
