@@ -74,7 +74,8 @@ typedef struct gb_batching {
     size_t batch_count;
     double bags_gauged;        /* sum of the batches as gauged */
     bool part_bags;            /* the mixer, or the time, holds less than one bag */
-    double last_needed;        /* what the last batch must hold, in eighths of a bag */
+    double last_needed;        /* what the last batch must hold, in eighths of a bag, in
+                                 thirty-seconds below a quarter */
     gb_duration time_to_place; /* of a usual batch; NaN when the pace does not say */
 } gb_batching;
 

@@ -9,11 +9,11 @@
 
 /* How a figure is shown; its value is in SI units. */
 typedef enum gb_show {
-    GB_SHOW_TEXT,    /* a text of the user's or the mix table's */
-    GB_SHOW_ROWS,    /* rows within a row */
-    GB_SHOW_COUNT,   /* a whole number */
-    GB_SHOW_NUMBER,  /* two decimals */
-    GB_SHOW_EIGHTHS, /* as 2-3/8 */
+    GB_SHOW_TEXT,     /* a text of the user's or the mix table's */
+    GB_SHOW_ROWS,     /* rows within a row */
+    GB_SHOW_COUNT,    /* a whole number */
+    GB_SHOW_NUMBER,   /* two decimals */
+    GB_SHOW_FRACTION, /* as 2-3/8, to thirty-seconds */
     GB_SHOW_QUARTERS,
     GB_SHOW_LENGTH,
     GB_SHOW_AREA,        /* US: 2 decimals of ft2 */

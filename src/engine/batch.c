@@ -5,6 +5,12 @@
 #include <math.h>
 
 static const double EIGHTH = 0.125;
+static const double SMALLEST = 1.0 / 32.0; /* of a bag: about 3 lb of cement */
+
+/* What is needed, up to what is worth weighing: eighths of a bag, finer for a dab. */
+static double weighable(double bags) {
+    return gb_round(bags, gb_under(bags, 0.25) ? SMALLEST : EIGHTH, GB_UP);
+}
 
 /* Seconds that the crew needs to place one bag; NaN when the pace does not say. A pace in
    treads or by area is one of setting stone on a bed, and says nothing of a joint, a core
@@ -68,7 +74,7 @@ static gb_status size_each(const gb_mix_plan *mix, gb_arena *arena, gb_batching 
         if (i + 1 < n)
             before += list[i].bags;
     }
-    b->last_needed = gb_round(b->bags_needed - before, EIGHTH, GB_UP);
+    b->last_needed = weighable(b->bags_needed - before);
     if (mix->need.mix->part_count > 0 || b->part_bags)
         list[n - 1].bags = b->last_needed;
     b->bags_gauged = before + list[n - 1].bags;

@@ -78,9 +78,12 @@ static void add_head(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     add_today(b, job);
     for (size_t i = 0; i < need->take_count; i++)
         add_take(b, need->takes[i]);
-    GB_ADD(b, NEED, gb_num("net", GB_SHOW_VOLUME, need->net.m3),
-           gb_num("gross", GB_SHOW_VOLUME, need->gross.m3),
-           gb_num("waste", GB_SHOW_SHARE, need->waste.of_one));
+    gb_figure net = gb_num("net", GB_SHOW_VOLUME, need->net.m3);
+    if (need->waste.of_one > 0)
+        GB_ADD(b, NEED, net, gb_num("gross", GB_SHOW_VOLUME, need->gross.m3),
+               gb_num("waste", GB_SHOW_SHARE, need->waste.of_one));
+    else
+        GB_ADD(b, NEED_NET_ONLY, net);
     if (need->spread.m3 > 0)
         GB_ADD(b, SPREAD, gb_num("spread", GB_SHOW_VOLUME, need->spread.m3));
 }
@@ -92,7 +95,7 @@ static void add_limit(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     const gb_recipe *r = &p->recipe;
     double next = k->most_bags + (k->part_bags ? 0.125 : 1.0);
     gb_figure most = gb_bags_fig(b, "most", k->most_bags);
-    gb_figure more = gb_num("next", GB_SHOW_EIGHTHS, next);
+    gb_figure more = gb_num("next", GB_SHOW_FRACTION, next);
     switch (k->limit) {
     case GB_LIMIT_NEED:
         GB_ADD_BARE(b, LIMIT_NEED);
@@ -383,7 +386,8 @@ static void add_cautions(gb_builder *b, const gb_mix_plan *p) {
     for (size_t i = 0; i < p->cautions.count; i++) {
         const gb_caution *c = &p->cautions.list[i];
         gb_show show = show_of(c->kind);
-        gb_add_row(b, ROWS[c->code],
+        bool hot = c->code == GB_C_HOT || c->code == GB_C_HOT_SHADE;
+        gb_add_row(b, hot && p->is_slurry ? GB_ROW_C_HOT_POT : ROWS[c->code],
                    GB_FIGURES(gb_num("value", show, c->value),
                               gb_num("limit", show, c->limit),
                               gb_num("life", GB_SHOW_DURATION, p->life.s),

@@ -35,7 +35,7 @@ static void show_number(const gb_figure *f, gb_system system, gb_text *to) {
 
 static void show_fraction(const gb_figure *f, gb_system system, gb_text *to) {
     (void)system;
-    add_parts(to, f->value, f->show == GB_SHOW_EIGHTHS ? 8 : 4, f->rounding, "");
+    add_parts(to, f->value, f->show == GB_SHOW_FRACTION ? 32 : 4, f->rounding, "");
 }
 
 static void show_share(const gb_figure *f, gb_system system, gb_text *to) {
@@ -174,7 +174,7 @@ void gb_show_figure(const gb_figure *figure, gb_system system, gb_text *to) {
         [GB_SHOW_TEXT] = show_text,
         [GB_SHOW_COUNT] = show_number,
         [GB_SHOW_NUMBER] = show_number,
-        [GB_SHOW_EIGHTHS] = show_fraction,
+        [GB_SHOW_FRACTION] = show_fraction,
         [GB_SHOW_QUARTERS] = show_fraction,
         [GB_SHOW_LENGTH] = show_length,
         [GB_SHOW_AREA] = show_area,

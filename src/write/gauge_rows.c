@@ -3,7 +3,7 @@
 #include <math.h>
 
 gb_figure gb_bags_fig(gb_builder *b, const char *name, double bags) {
-    gb_figure n = gb_num("n", GB_SHOW_EIGHTHS, bags);
+    gb_figure n = gb_num("n", GB_SHOW_FRACTION, bags);
     gb_row row = gb_over(bags, 1.0) ? GB_MAKE(b, BAGS, n) : GB_MAKE(b, BAG, n);
     return gb_row_fig(b, name, row);
 }
@@ -15,6 +15,14 @@ static gb_row binder_row(gb_builder *b, const gb_part *part, double kg, double b
     if (fabs(bags - round(bags)) > GB_SAME || bags < 1.0)
         return GB_MAKE(b, PART_WEIGHED, mass, material);
     return GB_MAKE(b, PART_BAGS, gb_bags_fig(b, "bags", bags), material, mass);
+}
+
+/* "1 level bucket", "2-1/4 level buckets". */
+static gb_figure buckets_fig(gb_builder *b, double buckets) {
+    gb_figure n = gb_num("n", GB_SHOW_QUARTERS, buckets);
+    bool many = gb_over(gb_round(buckets, 0.25, GB_NEAREST), 1.0);
+    return gb_row_fig(b, "buckets",
+                      many ? GB_MAKE(b, BUCKETS, n) : GB_MAKE(b, BUCKET, n));
 }
 
 /* What lies loose is gauged by the level bucket, in quarters; where those are too coarse
@@ -33,8 +41,7 @@ static gb_row loose_row(gb_builder *b, const gb_part *part, double kg, gb_volume
         return GB_MAKE(b, PART_WEIGHED, gb_num("mass", GB_SHOW_MASS, each * buckets),
                        gb_words_fig(b, "material", &m->title));
     return GB_MAKE(b, PART_LOOSE, gb_num("volume", GB_SHOW_VOLUME, volume),
-                   gb_words_fig(b, "material", &m->title),
-                   gb_num("buckets", GB_SHOW_QUARTERS, buckets),
+                   gb_words_fig(b, "material", &m->title), buckets_fig(b, buckets),
                    gb_num("line", GB_SHOW_GAUGED, bucket.m3),
                    gb_num("each", GB_SHOW_MASS, each));
 }
