@@ -13,7 +13,7 @@ typedef struct gb_pack {
     gb_money price;
     const char *supplier;
     bool untaxed;
-    int line;
+    gb_origin at;
 } gb_pack;
 
 typedef struct gb_delivery {

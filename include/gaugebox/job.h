@@ -34,7 +34,6 @@ typedef struct gb_crew {
     gb_pace pace;
     gb_duration start; /* since midnight */
     gb_volume bucket;  /* to its marked line */
-    int line;
 } gb_crew;
 
 typedef struct gb_sand_pile {
@@ -47,7 +46,7 @@ typedef struct gb_weather {
     gb_speed wind;
     gb_share humidity;
     bool rain;
-    int line;
+    gb_origin at;
 } gb_weather;
 
 /* Which faces a slurry goes on. */
@@ -70,7 +69,7 @@ typedef struct gb_layer {
     gb_length joint_length; /* joint: in all, per piece */
     gb_length joint_width;
     gb_volume volume; /* core and plain volume: per piece */
-    int line;
+    gb_origin at;
 } gb_layer;
 
 typedef enum gb_piece_kind {
@@ -91,7 +90,7 @@ typedef struct gb_piece {
     gb_length overhang_side; /* at each end */
     const gb_layer *layers;
     size_t layer_count;
-    int line;
+    gb_origin at;
 } gb_piece;
 
 /* Extra of one mix (applied when needs are gathered) or of one material (applied when

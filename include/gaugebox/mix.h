@@ -4,6 +4,12 @@
 
 #include "gaugebox/quantity.h"
 
+/* Where a group stands in its file. */
+typedef struct gb_origin {
+    int line;    /* 0: nowhere, the group was left out */
+    bool faulty; /* a key of its own could not be read: no rule speaks of it */
+} gb_origin;
+
 /* One text in several languages, each with its two-letter code. */
 typedef struct gb_phrase {
     const char *language;
@@ -29,7 +35,7 @@ typedef struct gb_material {
     double gravity;       /* specific gravity of the grains */
     gb_mass pack;         /* the usual bag; NaN for what comes loose */
     const char *source;
-    int line;
+    gb_origin at;
 } gb_material;
 
 /* The spaces in a piece that one mix can fill. */
@@ -48,7 +54,7 @@ typedef struct gb_part {
     const char *material_name;
     const gb_material *material; /* set once the table is complete */
     double volume;
-    int line;
+    gb_origin at;
 } gb_part;
 
 /* What the water figures of a mix are counted in. */
@@ -71,7 +77,7 @@ typedef enum gb_consistency { GB_STIFF, GB_PLASTIC, GB_PASTE, GB_FLUID } gb_cons
 typedef struct gb_label {
     gb_mass bag;
     gb_volume yield;
-    int line;
+    gb_origin at;
 } gb_label;
 
 /* A time to wait: which activity, from when on. */
@@ -85,7 +91,7 @@ typedef struct gb_mix {
     const char *name; /* "stiff-1-4" */
     const char *id;   /* "bed/stiff-1-4" */
     const char *file;
-    int line;
+    gb_origin at;
     gb_words title;
     unsigned uses;    /* bit 1 << gb_layer_kind for each layer it may fill */
     gb_words purpose; /* what it is for */

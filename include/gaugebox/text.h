@@ -21,8 +21,9 @@ void gb_text_add_repeated(gb_text *text, char c, size_t count);
 /* The text so far; "" while it is empty. */
 const char *gb_text_get(const gb_text *text);
 
-/* True for the bytes that steer a terminal: they must not come out of a user's text. */
-bool gb_is_control(char c);
+/* A text of a user's, with a ? for each sign that steers a terminal (ASCII and C1
+   controls) or turns the direction of writing (U+202A to 202E, U+2066 to 2069). */
+void gb_text_add_clean(gb_text *text, const char *more);
 
 /* A whole number in decimal. */
 void gb_text_add_int(gb_text *text, int64_t value);

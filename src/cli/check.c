@@ -26,7 +26,7 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
 }
 
 static void tell_good(gb_text *out, const char *file, const gb_plan *plan) {
-    gb_text_add(out, file);
+    gb_text_add_clean(out, file);
     gb_text_add(out, ": no faults; pieces ");
     gb_text_add_int(out, (int64_t)plan->job->piece_count);
     gb_text_add(out, ", layers ");

@@ -53,8 +53,31 @@ const char *gb_text_get(const gb_text *text) {
     return text->data == NULL ? "" : text->data;
 }
 
-bool gb_is_control(char c) {
-    return (unsigned char)c < ' ' || c == 127;
+/* How many bytes the steering sign that `at` begins with takes; 0 when it is none. */
+static size_t steering(const char *at) {
+    unsigned char a = (unsigned char)at[0];
+    if (a < ' ' || a == 127)
+        return 1;
+    unsigned char b = (unsigned char)at[1];
+    if (a == 0xC2 && b >= 0x80 && b <= 0x9F)
+        return 2;
+    if (a != 0xE2 || b == 0)
+        return 0;
+    unsigned char c = (unsigned char)at[2];
+    bool turns =
+        (b == 0x80 && c >= 0xAA && c <= 0xAE) || (b == 0x81 && c >= 0xA6 && c <= 0xA9);
+    return turns ? 3 : 0;
+}
+
+void gb_text_add_clean(gb_text *text, const char *more) {
+    while (*more != '\0') {
+        size_t n = steering(more);
+        if (n > 0)
+            gb_text_add_char(text, '?');
+        else
+            gb_text_add_bytes(text, more, 1);
+        more += n > 0 ? n : 1;
+    }
 }
 
 /* Digits of value, at least `least` of them, leading zeros filled in. */

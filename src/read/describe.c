@@ -60,6 +60,9 @@ static void describe_quantity(const gb_key *key, gb_text *to) {
 
 void gb_describe_key(const gb_key *key, gb_text *to) {
     switch (key->kind) {
+    case GB_KEY_FORMAT:
+        gb_text_add(to, "1");
+        return;
     case GB_KEY_QUANTITY:
     case GB_KEY_QUANTITIES:
         describe_quantity(key, to);

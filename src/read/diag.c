@@ -63,22 +63,16 @@ static void sort_by_line(gb_diags *diags) {
     }
 }
 
-/* What a user typed may hold terminal escapes; they must not reach the screen. */
-static void add_clean(gb_text *to, const char *text) {
-    for (const char *c = text; *c != '\0'; c++)
-        gb_text_add_bytes(to, gb_is_control(*c) ? "?" : c, 1);
-}
-
 void gb_diags_print(gb_diags *diags, gb_text *to) {
     sort_by_line(diags);
     for (size_t i = 0; i < diags->count; i++) {
-        add_clean(to, diags->list[i].file);
+        gb_text_add_clean(to, diags->list[i].file);
         if (diags->list[i].line > 0) {
             gb_text_add(to, ":");
             gb_text_add_int(to, diags->list[i].line);
         }
         gb_text_add(to, ": error: ");
-        add_clean(to, diags->list[i].text);
+        gb_text_add_clean(to, diags->list[i].text);
         gb_text_add(to, "\n");
     }
     if (diags->more > 0) {

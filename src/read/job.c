@@ -25,13 +25,13 @@ static void check_piece(job_reader *r, const gb_piece *p) {
         laid = laid || kind == GB_BED || kind == GB_SLURRY || kind == GB_SLAB;
     }
     if (laid && !sized)
-        gb_report(r->base.diags, r->base.file, p->line,
+        gb_report(r->base.diags, r->base.file, p->at.line,
                   "piece '%s' has no 'size', and a bed, slurry or slab needs one; add: "
                   "size = \"5 ft x 14 in\"",
                   p->name);
     if (sized &&
         (p->overhang_front.m >= p->width.m || 2 * p->overhang_side.m >= p->length.m))
-        gb_report(r->base.diags, r->base.file, p->line,
+        gb_report(r->base.diags, r->base.file, p->at.line,
                   "piece '%s' overhangs by its whole size; nothing is left to bed, "
                   "check overhang and size",
                   p->name);
@@ -52,10 +52,10 @@ static void check_key(job_reader *r, const gb_layer *layer, const char *key, boo
                       need needed) {
     const char *kind = GB_LAYER_WORDS[layer->kind];
     if (needed == MUST && !stated)
-        gb_report(r->base.diags, r->base.file, layer->line,
+        gb_report(r->base.diags, r->base.file, layer->at.line,
                   "a %s needs '%s'; add it, see `gaugebox keys job`", kind, key);
     if (needed == NO && stated)
-        gb_report(r->base.diags, r->base.file, layer->line,
+        gb_report(r->base.diags, r->base.file, layer->at.line,
                   "'%s' says nothing about a %s; take it out, or change the layer's kind",
                   key, kind);
 }
@@ -69,7 +69,7 @@ static void check_layer(job_reader *r, const gb_layer *layer) {
     check_key(r, layer, "volume", !isnan(layer->volume.m3), NEEDS[kind].volume);
     for (size_t i = 0; kind == GB_SLURRY && i < layer->depth_count; i++)
         if (layer->depths_m[i] > THICKEST_SLURRY_M)
-            gb_report(r->base.diags, r->base.file, layer->line,
+            gb_report(r->base.diags, r->base.file, layer->at.line,
                       "a slurry of more than 1/2 in is a bed; check its depth (1/16 to "
                       "1/8 in is usual)");
 }
@@ -111,7 +111,8 @@ static void find_mix(job_reader *r, const gb_layer *layer) {
         mix = gb_mix_find(r->table, layer->mix, r->base.file);
     if (mix == NULL)
         return;
-    check_use(r, layer, mix);
+    if (!layer->at.faulty)
+        check_use(r, layer, mix);
     if (!known_mix(r, mix))
         r->mixes[r->mix_count++] = mix;
 }
@@ -120,7 +121,7 @@ static int by_name(const void *a, const void *b) {
     const gb_piece *const *x = a;
     const gb_piece *const *y = b;
     int order = strcmp((*x)->name, (*y)->name);
-    return order != 0 ? order : (*x)->line - (*y)->line;
+    return order != 0 ? order : (*x)->at.line - (*y)->at.line;
 }
 
 /* Sorting keeps 10,000 pieces from being compared with each other one by one. */
@@ -137,10 +138,10 @@ static void check_names(job_reader *r) {
     qsort(sorted, job->piece_count, sizeof(const gb_piece *), by_name);
     for (size_t i = 1; i < job->piece_count; i++)
         if (strcmp(sorted[i]->name, sorted[i - 1]->name) == 0)
-            gb_report(r->base.diags, r->base.file, sorted[i]->line,
+            gb_report(r->base.diags, r->base.file, sorted[i]->at.line,
                       "piece '%s' is here twice, first at line %d; rename one, or raise "
                       "the first one's count",
-                      sorted[i]->name, sorted[i - 1]->line);
+                      sorted[i]->name, sorted[i - 1]->at.line);
 }
 
 static bool all_named(const gb_job *job) {
@@ -164,10 +165,11 @@ static void check_pieces(job_reader *r) {
         check_names(r);
     for (size_t i = 0; i < job->piece_count; i++) {
         const gb_piece *p = &job->pieces[i];
-        if (p->name != NULL)
+        if (!p->at.faulty)
             check_piece(r, p);
         for (size_t k = 0; k < p->layer_count; k++) {
-            check_layer(r, &p->layers[k]);
+            if (!p->layers[k].at.faulty)
+                check_layer(r, &p->layers[k]);
             if (p->layers[k].mix.text != NULL)
                 find_mix(r, &p->layers[k]);
         }
@@ -202,29 +204,23 @@ static void check_waste(job_reader *r) {
     }
 }
 
-static void check_label_water(job_reader *r, const gb_own_label *l, const gb_mix *mix) {
+/* What is wrong with the water that a label states; NULL when nothing is. */
+static const char *label_water_fault(const gb_own_label *l, const gb_mix *mix) {
     int stated = !isnan(l->least.m3) + !isnan(l->usual.m3) + !isnan(l->most.m3);
     bool blend = mix->part_count == 0;
     if (stated > 0 && !blend)
-        gb_report(r->base.diags, r->base.file, l->label.line,
-                  "the water of '%s' is computed, a label states only that of a bagged "
-                  "blend; take least, usual and never_past out",
-                  mix->id);
-    else if (stated != 0 && stated != 3)
-        gb_report(r->base.diags, r->base.file, l->label.line,
-                  "the label of '%s' states some of its water; state all of least, usual "
-                  "and never_past, or none",
-                  mix->id);
-    else if (l->least.m3 > l->usual.m3 || l->usual.m3 > l->most.m3)
-        gb_report(r->base.diags, r->base.file, l->label.line,
-                  "the water on the label of '%s' runs backwards; least must not be over "
-                  "usual, nor usual over never_past",
-                  mix->id);
+        return "its water is computed, and only a bagged blend's label states one; take "
+               "least, usual and never_past out";
+    if (stated != 0 && stated != 3)
+        return "it states some of the water; state all of least, usual and never_past, "
+               "or none";
+    if (l->least.m3 > l->usual.m3 || l->usual.m3 > l->most.m3)
+        return "its water runs backwards; least must not be over usual, nor usual over "
+               "never_past";
     if (blend && stated == 0 && !(fabs(l->label.bag.kg / mix->label.bag.kg - 1) < 0.01))
-        gb_report(r->base.diags, r->base.file, l->label.line,
-                  "the bag of '%s' differs from the mix table's, so its water does too; "
-                  "add least, usual and never_past from the bag",
-                  mix->id);
+        return "the bag differs from the mix table's, so its water does too; add least, "
+               "usual and never_past from the bag";
+    return NULL;
 }
 
 static void check_label_yield(job_reader *r, const gb_own_label *l, const gb_mix *mix) {
@@ -237,7 +233,7 @@ static void check_label_yield(job_reader *r, const gb_own_label *l, const gb_mix
     gb_recipe recipe;
     gb_mass any = {NAN};
     if (gb_make_recipe(&copy, &l->label, l->measured, any, &recipe) != GB_OK)
-        gb_report(r->base.diags, r->base.file, l->label.line,
+        gb_report(r->base.diags, r->base.file, l->label.at.line,
                   "mass and volume on the label of '%s' do not fit: fresh mixes weigh "
                   "1200 to 2700 kg/m3 (75 to 169 lb/ft3); check the bag and the yield",
                   mix->id);
@@ -247,7 +243,7 @@ static void check_labels(job_reader *r) {
     const gb_job *job = r->job;
     for (size_t i = 0; i < job->label_count; i++) {
         const gb_own_label *l = &job->labels[i];
-        if (l->mix.text == NULL)
+        if (l->mix.text == NULL || l->label.at.faulty)
             continue;
         const gb_mix *mix = job_mix(r, l->mix.text);
         if (mix == NULL) {
@@ -262,8 +258,11 @@ static void check_labels(job_reader *r) {
                 gb_report(r->base.diags, r->base.file, l->mix.line,
                           "the label of '%s' is stated twice, first at line %d; keep one",
                           l->mix.text, job->labels[k].mix.line);
-        check_label_water(r, l, mix);
-        if (!isnan(l->label.bag.kg) && !isnan(l->label.yield.m3))
+        const char *water = label_water_fault(l, mix);
+        if (water != NULL)
+            gb_report(r->base.diags, r->base.file, l->label.at.line, "label of '%s': %s",
+                      mix->id, water);
+        else
             check_label_yield(r, l, mix);
     }
 }
@@ -271,26 +270,35 @@ static void check_labels(job_reader *r) {
 static void check_packs(job_reader *r) {
     for (size_t i = 0; i < r->job->pack_count; i++) {
         const gb_ref *material = &r->job->packs[i].material;
-        if (material->text != NULL && !is_material(r, material->text))
+        if (material->text == NULL)
+            continue;
+        if (!is_material(r, material->text))
             gb_report(r->base.diags, r->base.file, material->line,
                       "'%s' is no material of the mix table; see materials.cfg there",
                       material->text);
+        for (size_t k = 0; k < i; k++)
+            if (r->job->packs[k].material.text != NULL &&
+                strcmp(r->job->packs[k].material.text, material->text) == 0)
+                gb_report(r->base.diags, r->base.file, material->line,
+                          "the pack of '%s' is stated twice, first at line %d; keep one",
+                          material->text, r->job->packs[k].material.line);
     }
 }
 
 static void check_weather(job_reader *r) {
     const gb_weather *w = &r->job->weather;
-    if (w->low.c > w->air.c)
-        gb_report(r->base.diags, r->base.file, w->line,
+    if (!w->at.faulty && w->low.c > w->air.c)
+        gb_report(r->base.diags, r->base.file, w->at.line,
                   "the low is above the air temperature; check which is which");
 }
 
 static void check_pace(job_reader *r) {
     const gb_job *job = r->job;
-    if (isnan(job->crew.pace.treads_s))
+    if (isnan(job->crew.pace.treads_s) || job->piece_count == 0)
         return;
     for (size_t i = 0; i < job->piece_count; i++)
-        if (job->pieces[i].kind == GB_TREAD && !isnan(job->pieces[i].length.m))
+        if (job->pieces[i].at.faulty ||
+            (job->pieces[i].kind == GB_TREAD && !isnan(job->pieces[i].length.m)))
             return;
     gb_report(r->base.diags, r->base.file, job->crew.pace.line,
               "the pace counts treads, and no piece with a size is a tread; write it as "

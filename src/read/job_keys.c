@@ -32,7 +32,7 @@ static const gb_key SITE_KEYS[] = {
      .offset = offsetof(gb_site, rinse),
      .help = "where the water for eyes and skin is"},
 };
-static const gb_schema SITE = GB_SCHEMA("site", SITE_KEYS, gb_site, GB_NO_LINE);
+static const gb_schema SITE = GB_SCHEMA("site", SITE_KEYS, gb_site, GB_NO_ORIGIN);
 
 static const gb_key MIXER_KEYS[] = {
     {.name = "kind",
@@ -58,7 +58,7 @@ static const gb_key MIXER_KEYS[] = {
      .offset = offsetof(gb_mixer, most),
      .help = "mass limit, water included, from its plate"},
 };
-static const gb_schema MIXER = GB_SCHEMA("mixer", MIXER_KEYS, gb_mixer, GB_NO_LINE);
+static const gb_schema MIXER = GB_SCHEMA("mixer", MIXER_KEYS, gb_mixer, GB_NO_ORIGIN);
 
 static const gb_key CREW_KEYS[] = {
     {.name = "mixer",
@@ -84,8 +84,7 @@ static const gb_key CREW_KEYS[] = {
      .offset = offsetof(gb_crew, bucket),
      .help = "level bucket to its marked line"},
 };
-static const gb_schema CREW =
-    GB_SCHEMA("crew", CREW_KEYS, gb_crew, offsetof(gb_crew, line));
+static const gb_schema CREW = GB_SCHEMA("crew", CREW_KEYS, gb_crew, GB_NO_ORIGIN);
 
 static const gb_key SAND_KEYS[] = {
     {.name = "state",
@@ -102,7 +101,7 @@ static const gb_key SAND_KEYS[] = {
      .offset = offsetof(gb_sand_pile, moisture),
      .help = "measured, by mass of dry sand; goes before state"},
 };
-static const gb_schema SAND = GB_SCHEMA("sand", SAND_KEYS, gb_sand_pile, GB_NO_LINE);
+static const gb_schema SAND = GB_SCHEMA("sand", SAND_KEYS, gb_sand_pile, GB_NO_ORIGIN);
 
 static const gb_key WEATHER_KEYS[] = {
     {.name = "air",
@@ -152,7 +151,7 @@ static const gb_key WEATHER_KEYS[] = {
      .help = "rain now or due before the day's work is covered"},
 };
 static const gb_schema WEATHER =
-    GB_SCHEMA("weather", WEATHER_KEYS, gb_weather, offsetof(gb_weather, line));
+    GB_SCHEMA("weather", WEATHER_KEYS, gb_weather, offsetof(gb_weather, at));
 
 static const gb_key WASTE_KEYS[] = {
     {.name = "of",
@@ -169,7 +168,7 @@ static const gb_key WASTE_KEYS[] = {
      .offset = offsetof(gb_waste, share),
      .help = "extra on top of the net need"},
 };
-static const gb_schema WASTE = GB_SCHEMA("waste", WASTE_KEYS, gb_waste, GB_NO_LINE);
+static const gb_schema WASTE = GB_SCHEMA("waste", WASTE_KEYS, gb_waste, GB_NO_ORIGIN);
 
 static const gb_key LABEL_KEYS[] = {
     {.name = "mix",
@@ -220,7 +219,7 @@ static const gb_key LABEL_KEYS[] = {
      .help = "true when measured on site, not printed on a bag"},
 };
 static const gb_schema LABEL =
-    GB_SCHEMA("label", LABEL_KEYS, gb_own_label, offsetof(gb_own_label, label.line));
+    GB_SCHEMA("label", LABEL_KEYS, gb_own_label, offsetof(gb_own_label, label.at));
 
 static const gb_key PACK_KEYS[] = {
     {.name = "material",
@@ -237,7 +236,7 @@ static const gb_key PACK_KEYS[] = {
      .offset = offsetof(gb_own_pack, pack),
      .help = "the bag it comes in here"},
 };
-static const gb_schema PACK = GB_SCHEMA("pack", PACK_KEYS, gb_own_pack, GB_NO_LINE);
+static const gb_schema PACK = GB_SCHEMA("pack", PACK_KEYS, gb_own_pack, GB_NO_ORIGIN);
 
 static const gb_key LAYER_KEYS[] = {
     {.name = "kind",
@@ -296,7 +295,7 @@ static const gb_key LAYER_KEYS[] = {
      .help = "core and volume: for one piece"},
 };
 static const gb_schema LAYER =
-    GB_SCHEMA("layer", LAYER_KEYS, gb_layer, offsetof(gb_layer, line));
+    GB_SCHEMA("layer", LAYER_KEYS, gb_layer, offsetof(gb_layer, at));
 
 static const gb_key PIECE_KEYS[] = {
     {.name = "name",
@@ -347,7 +346,7 @@ static const gb_key PIECE_KEYS[] = {
      .help = "what is filled with which mix"},
 };
 static const gb_schema PIECE =
-    GB_SCHEMA("piece", PIECE_KEYS, gb_piece, offsetof(gb_piece, line));
+    GB_SCHEMA("piece", PIECE_KEYS, gb_piece, offsetof(gb_piece, at));
 
 static const gb_key JOB_KEYS[] = {
     GB_FORMAT_KEY(gb_job_file),
@@ -406,4 +405,4 @@ static const gb_key JOB_KEYS[] = {
      .count_offset = offsetof(gb_job_file, job.piece_count),
      .help = "what is built"},
 };
-const gb_schema GB_JOB_SCHEMA = GB_SCHEMA("job", JOB_KEYS, gb_job_file, GB_NO_LINE);
+const gb_schema GB_JOB_SCHEMA = GB_SCHEMA("job", JOB_KEYS, gb_job_file, GB_NO_ORIGIN);

@@ -58,7 +58,7 @@ static const gb_key MATERIAL_KEYS[] = {
      .help = "standard, book, or common practice"},
 };
 static const gb_schema MATERIAL =
-    GB_SCHEMA("material", MATERIAL_KEYS, gb_material, offsetof(gb_material, line));
+    GB_SCHEMA("material", MATERIAL_KEYS, gb_material, offsetof(gb_material, at));
 
 static const gb_key MATERIAL_FILE_KEYS[] = {
     GB_FORMAT_KEY(gb_material_file),
@@ -71,7 +71,7 @@ static const gb_key MATERIAL_FILE_KEYS[] = {
      .help = "the materials"},
 };
 const gb_schema GB_MATERIAL_SCHEMA =
-    GB_SCHEMA("materials file", MATERIAL_FILE_KEYS, gb_material_file, GB_NO_LINE);
+    GB_SCHEMA("materials file", MATERIAL_FILE_KEYS, gb_material_file, GB_NO_ORIGIN);
 
 static const gb_key PART_KEYS[] = {
     {.name = "material",
@@ -88,7 +88,7 @@ static const gb_key PART_KEYS[] = {
      .help = "loose volumes of it"},
 };
 static const gb_schema PART =
-    GB_SCHEMA("part", PART_KEYS, gb_part, offsetof(gb_part, line));
+    GB_SCHEMA("part", PART_KEYS, gb_part, offsetof(gb_part, at));
 
 static const gb_key WATER_KEYS[] = {
     {.name = "by",
@@ -149,7 +149,7 @@ static const gb_key WATER_KEYS[] = {
      .offset = offsetof(gb_water, first),
      .help = "first water, of the least water to add (common practice: three quarters)"},
 };
-static const gb_schema WATER = GB_SCHEMA("water", WATER_KEYS, gb_water, GB_NO_LINE);
+static const gb_schema WATER = GB_SCHEMA("water", WATER_KEYS, gb_water, GB_NO_ORIGIN);
 
 static const gb_key LABEL_KEYS[] = {
     {.name = "bag",
@@ -170,7 +170,7 @@ static const gb_key LABEL_KEYS[] = {
      .help = "wet mix from one bag"},
 };
 static const gb_schema LABEL =
-    GB_SCHEMA("label", LABEL_KEYS, gb_label, offsetof(gb_label, line));
+    GB_SCHEMA("label", LABEL_KEYS, gb_label, offsetof(gb_label, at));
 
 static const gb_key HOLD_KEYS[] = {
     {.name = "what",
@@ -194,7 +194,7 @@ static const gb_key HOLD_KEYS[] = {
      .offset = offsetof(gb_hold, most),
      .help = "not after"},
 };
-static const gb_schema HOLD = GB_SCHEMA("hold", HOLD_KEYS, gb_hold, GB_NO_LINE);
+static const gb_schema HOLD = GB_SCHEMA("hold", HOLD_KEYS, gb_hold, GB_NO_ORIGIN);
 
 #define LIFE(key, field, need, words)                                                    \
     {                                                                                    \
@@ -292,7 +292,7 @@ static const gb_key MIX_KEYS[] = {
      .count_offset = offsetof(gb_mix, hold_count),
      .help = "hold points"},
 };
-static const gb_schema MIX = GB_SCHEMA("mix", MIX_KEYS, gb_mix, offsetof(gb_mix, line));
+static const gb_schema MIX = GB_SCHEMA("mix", MIX_KEYS, gb_mix, offsetof(gb_mix, at));
 
 static const gb_key MIX_FILE_KEYS[] = {
     GB_FORMAT_KEY(gb_mix_file),
@@ -305,4 +305,4 @@ static const gb_key MIX_FILE_KEYS[] = {
      .help = "the mixes of one family"},
 };
 const gb_schema GB_MIX_SCHEMA =
-    GB_SCHEMA("mix file", MIX_FILE_KEYS, gb_mix_file, GB_NO_LINE);
+    GB_SCHEMA("mix file", MIX_FILE_KEYS, gb_mix_file, GB_NO_ORIGIN);

@@ -36,7 +36,7 @@ static const gb_key PACK_KEYS[] = {
      .help = "true when no tax is due on it"},
 };
 static const gb_schema PACK =
-    GB_SCHEMA("pack", PACK_KEYS, gb_pack, offsetof(gb_pack, line));
+    GB_SCHEMA("pack", PACK_KEYS, gb_pack, offsetof(gb_pack, at));
 
 static const gb_key DELIVERY_KEYS[] = {
     {.name = "supplier",
@@ -51,7 +51,7 @@ static const gb_key DELIVERY_KEYS[] = {
      .help = "once, when anything is bought there"},
 };
 static const gb_schema DELIVERY =
-    GB_SCHEMA("delivery", DELIVERY_KEYS, gb_delivery, GB_NO_LINE);
+    GB_SCHEMA("delivery", DELIVERY_KEYS, gb_delivery, GB_NO_ORIGIN);
 
 static const gb_key PRICE_KEYS[] = {
     GB_FORMAT_KEY(gb_price_file),
@@ -89,4 +89,4 @@ static const gb_key PRICE_KEYS[] = {
      .help = "what delivery costs"},
 };
 const gb_schema GB_PRICE_SCHEMA =
-    GB_SCHEMA("price book", PRICE_KEYS, gb_price_file, GB_NO_LINE);
+    GB_SCHEMA("price book", PRICE_KEYS, gb_price_file, GB_NO_ORIGIN);

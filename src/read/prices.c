@@ -17,14 +17,14 @@ static void read_price(gb_reader *r, const gb_ref *text, int decimals, gb_money 
 
 static void check_pack(gb_reader *r, gb_mix_table *table, const gb_pack *pack) {
     if (isnan(pack->mass.kg) == isnan(pack->volume.m3))
-        gb_report(r->diags, r->file, pack->line,
+        gb_report(r->diags, r->file, pack->at.line,
                   "a pack has a mass or a volume, and not both; write one, as mass = "
                   "\"94 lb\" or volume = \"1/2 yd3\"");
     if (pack->what.text == NULL)
         return;
     bool blend = strchr(pack->what.text, '/') != NULL;
     if (blend && !isnan(pack->volume.m3))
-        gb_report(r->diags, r->file, pack->line,
+        gb_report(r->diags, r->file, pack->at.line,
                   "a bagged mix is sold by mass; write mass = \"80 lb\"");
     if (blend)
         (void)gb_mix_find(table, pack->what, r->file);

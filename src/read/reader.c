@@ -45,16 +45,20 @@ static void missing_key(gb_reader *r, int line, const gb_schema *schema,
               key->name, key->name, gb_text_get(&text));
 }
 
+static size_t fault_count(const gb_reader *r) {
+    return r->diags->count + r->diags->more;
+}
+
 /* Two passes over the settings: what is there, then what is missing. */
 void gb_read_group(gb_reader *reader, const config_setting_t *group,
                    const gb_schema *schema, void *out) {
     bool seen[64] = {false};
     int line = (int)config_setting_source_line(group);
+    size_t faults = fault_count(reader);
+    size_t inner = 0; /* those of groups within it */
     memset(out, 0, schema->size);
     for (size_t i = 0; i < schema->key_count; i++)
         gb_default_value(reader, &schema->keys[i], out);
-    if (schema->line_offset != GB_NO_LINE)
-        memcpy((char *)out + schema->line_offset, &line, sizeof line);
     int count = config_setting_length(group);
     for (int i = 0; i < count; i++) {
         const config_setting_t *s = config_setting_get_elem(group, (unsigned)i);
@@ -62,7 +66,10 @@ void gb_read_group(gb_reader *reader, const config_setting_t *group,
         const gb_key *key = find_key(schema, name);
         if (key != NULL) {
             seen[key - schema->keys] = true;
+            size_t before = fault_count(reader);
             gb_read_value(reader, s, key, out);
+            if (key->child != NULL)
+                inner += fault_count(reader) - before;
         } else if (strcmp(name, GB_END_KEY) != 0) {
             unknown_key(reader, s, schema);
         }
@@ -70,6 +77,10 @@ void gb_read_group(gb_reader *reader, const config_setting_t *group,
     for (size_t i = 0; i < schema->key_count; i++)
         if (schema->keys[i].required && !seen[i])
             missing_key(reader, line, schema, &schema->keys[i]);
+    if (schema->origin_offset == GB_NO_ORIGIN)
+        return;
+    gb_origin origin = {line, fault_count(reader) > faults + inner};
+    memcpy((char *)out + schema->origin_offset, &origin, sizeof origin);
 }
 
 bool gb_read_file(gb_reader *reader, const gb_schema *schema, void *out) {

@@ -6,6 +6,7 @@
 #include "read/source.h"
 
 typedef enum gb_key_kind {
+    GB_KEY_FORMAT,     /* size_t, which must be 1 */
     GB_KEY_TEXT,       /* const char * */
     GB_KEY_REF,        /* gb_ref: a text that names something elsewhere */
     GB_KEY_WORDS,      /* gb_words: { en = "..."; es = "..."; } */
@@ -45,11 +46,11 @@ struct gb_schema {
     const char *name; /* "piece" */
     const gb_key *keys;
     size_t key_count;
-    size_t size;        /* of the struct */
-    size_t line_offset; /* of an int that takes the group's line; GB_NO_LINE: none */
+    size_t size;          /* of the struct */
+    size_t origin_offset; /* of a gb_origin that takes its place; GB_NO_ORIGIN: none */
 };
 
-#define GB_NO_LINE ((size_t)-1)
+#define GB_NO_ORIGIN ((size_t)-1)
 
 /* How the kind and bounds of a key read in a sentence: "a length from 1/16 in to 24 in,
    such as \"1-1/4 in\"". */

@@ -39,16 +39,15 @@ extern const char *const GB_LAYER_WORDS[];
 /* Bits for keys that every file begins with. */
 #define GB_FORMAT_KEY(type)                                                              \
     {                                                                                    \
-        .name = "format", .kind = GB_KEY_WHOLE, .required = true, .least = "1",          \
-        .most = "1", .offset = offsetof(type, format),                                   \
-        .help = "version of the file's form"                                             \
+        .name = "format", .kind = GB_KEY_FORMAT, .required = true,                       \
+        .offset = offsetof(type, format), .help = "version of the file's form"           \
     }
 
 /* A schema's row count and the schema itself, from the array of its keys. */
-#define GB_SCHEMA(title, rows, type, line)                                               \
+#define GB_SCHEMA(title, rows, type, origin)                                             \
     {                                                                                    \
         .name = (title), .keys = (rows), .key_count = sizeof(rows) / sizeof((rows)[0]),  \
-        .size = sizeof(type), .line_offset = (line)                                      \
+        .size = sizeof(type), .origin_offset = (origin)                                  \
     }
 
 #endif

@@ -73,11 +73,16 @@ static bool load(const char *file, gb_arena *arena, gb_diags *diags, char **text
 
 /* ---- scanning -------------------------------------------------------------------- */
 
+enum { DEEPEST = 16 };
+
 typedef struct scan {
     const char *at;
     int line;
     const char *file;
     gb_diags *diags;
+    int depth; /* brackets open here, and where each was opened */
+    char open[DEEPEST];
+    int opened[DEEPEST];
 } scan;
 
 static bool fault(scan *s, int line, const char *text) {
@@ -96,6 +101,11 @@ static bool scan_string(scan *s) {
                          "write inches as in or '' because a double quote ends a text");
     }
     s->at++;
+    const char *next = s->at + strspn(s->at, " \t\r");
+    if (strchr(";,)]}\n#/\"", *next) == NULL && *next != '\0')
+        return fault(s, opened,
+                     "a text is closed and more stands behind it; write inches as in or "
+                     "'' because a double quote ends a text");
     return true;
 }
 
@@ -134,6 +144,34 @@ static bool scan_number(scan *s) {
     return true;
 }
 
+static bool open_bracket(scan *s, char c) {
+    if (s->depth == DEEPEST)
+        return fault(
+            s, s->line,
+            "groups and lists go too deep here; a job needs four levels of them");
+    s->open[s->depth] = c;
+    s->opened[s->depth++] = s->line;
+    s->at++;
+    return true;
+}
+
+static bool close_bracket(scan *s, char c) {
+    static const char OPENS[] = "({[";
+    static const char CLOSES[] = ")}]";
+    s->at++;
+    if (s->depth == 0)
+        return fault(s, s->line,
+                     "a bracket is closed that was never opened; take it out");
+    char open = s->open[--s->depth];
+    char wanted = CLOSES[strchr(OPENS, open) - OPENS];
+    if (c == wanted)
+        return true;
+    gb_report(s->diags, s->file, s->line,
+              "'%c' closes here what '%c' opened at line %d; close that with '%c' first",
+              c, open, s->opened[s->depth], wanted);
+    return false;
+}
+
 static bool scan_include(scan *s) {
     const char *at = s->at + strspn(s->at, " \t");
     if (strncmp(at, "@include", 8) == 0)
@@ -149,6 +187,10 @@ static bool scan_step(scan *s) {
         return scan_string(s);
     if (c == '/' && s->at[1] == '*')
         return scan_comment(s);
+    if (c == '(' || c == '{' || c == '[')
+        return open_bracket(s, c);
+    if (c == ')' || c == '}' || c == ']')
+        return close_bracket(s, c);
     if (c == '#' || (c == '/' && s->at[1] == '/')) {
         s->at += strcspn(s->at, "\n");
     } else if (c >= '0' && c <= '9') {
@@ -166,9 +208,35 @@ static bool scan_step(scan *s) {
     return true;
 }
 
+/* The bytes that must follow a first byte of UTF-8, or -1 when it cannot be one. */
+static int followers(unsigned char first) {
+    if (first < 0x80)
+        return 0;
+    if (first >= 0xC2 && first < 0xE0)
+        return 1;
+    if (first >= 0xE0 && first < 0xF0)
+        return 2;
+    return first >= 0xF0 && first < 0xF5 ? 3 : -1;
+}
+
+static bool is_utf8(const scan *s) {
+    scan at = *s;
+    for (const char *c = s->at; *c != '\0'; c++) {
+        at.line += *c == '\n';
+        int more = followers((unsigned char)*c);
+        for (; more > 0 && ((unsigned char)c[1] & 0xC0) == 0x80; more--)
+            c++;
+        if (more != 0)
+            return fault(&at, at.line,
+                         "a byte stands here that is not plain UTF-8: this is no text "
+                         "file; save it as plain UTF-8 text");
+    }
+    return true;
+}
+
 static bool scan_text(const char *text, size_t length, const char *file,
                       gb_diags *diags) {
-    scan s = {text, 1, file, diags};
+    scan s = {.at = text, .line = 1, .file = file, .diags = diags};
     size_t before_nul = strlen(text);
     if (before_nul < length) {
         for (const char *c = text; c < text + before_nul; c++)
@@ -177,11 +245,14 @@ static bool scan_text(const char *text, size_t length, const char *file,
                      "a byte of value zero stands here: this is no text file; save it "
                      "as plain UTF-8 text");
     }
-    if (!scan_include(&s))
+    if (!is_utf8(&s) || !scan_include(&s))
         return false;
     while (*s.at != '\0')
         if (!scan_step(&s))
             return false;
+    if (s.depth > 0)
+        return fault(&s, s.opened[s.depth - 1],
+                     "a bracket is opened and never closed; close it");
     return true;
 }
 
@@ -189,10 +260,13 @@ static bool scan_text(const char *text, size_t length, const char *file,
 
 static bool parse(const char *text, const char *file, gb_diags *diags, config_t *config) {
     if (config_read_string(config, text) != CONFIG_TRUE) {
-        gb_report(diags, file, config_error_line(config),
-                  "%s; the form is: name = value; with texts in double quotes, groups "
-                  "in { } and lists in ( ); look at this line and the one before it",
-                  config_error_text(config));
+        bool twice = strstr(config_error_text(config), "duplicate") != NULL;
+        gb_report(diags, file, config_error_line(config), "%s",
+                  twice
+                      ? "a name is here twice in one group; keep one"
+                      : "the form is broken here; it is: name = value; with texts in "
+                        "double quotes, groups in { }, lists in ( ), and commas between "
+                        "the groups of a list; look at this line and the one before it");
         return false;
     }
     if (config_lookup(config, GB_END_KEY) == NULL) {
@@ -213,6 +287,9 @@ bool gb_load_config(const char *file, gb_arena *arena, gb_diags *diags,
     if (!scan_text(text, length, file, diags))
         return false;
     memcpy(text + length, END, sizeof END);
+    /* Some editors put a byte-order mark first; it says nothing. */
+    if (strncmp(text, "\xEF\xBB\xBF", 3) == 0)
+        text += 3;
     config_init(config);
     if (parse(text, file, diags, config))
         return true;

@@ -65,9 +65,9 @@ static void check_materials(gb_mix_table *t, const char *file, const gb_material
         for (size_t k = 0; k < i; k++)
             if (list[i].name != NULL && list[k].name != NULL &&
                 strcmp(list[i].name, list[k].name) == 0)
-                gb_report(t->diags, file, list[i].line,
+                gb_report(t->diags, file, list[i].at.line,
                           "material '%s' is here twice, first at line %d; rename one",
-                          list[i].name, list[k].line);
+                          list[i].name, list[k].at.line);
 }
 
 static void add_materials(gb_mix_table *t, const gb_material *list, size_t count) {
@@ -126,7 +126,7 @@ static void link_parts(gb_mix_table *t, const gb_mix *mix) {
         for (size_t k = 0; k < t->material_count; k++)
             if (t->materials[k].name != NULL)
                 gb_nearest_offer(&nearest, t->materials[k].name);
-        gb_report(t->diags, mix->file, part->line,
+        gb_report(t->diags, mix->file, part->at.line,
                   "material '%s' is not in materials.cfg%s%s; add it there, or use one "
                   "that is",
                   part->material_name, nearest.best ? "; did you mean " : "",
@@ -135,25 +135,25 @@ static void link_parts(gb_mix_table *t, const gb_mix *mix) {
 }
 
 static void check_parts(gb_mix_table *t, const gb_mix *mix) {
-    bool label = mix->label.line != 0;
+    bool label = mix->label.at.line != 0;
     if (label == (mix->part_count > 0))
-        gb_report(t->diags, mix->file, mix->line,
+        gb_report(t->diags, mix->file, mix->at.line,
                   "mix '%s' has %s; a site mix has 'parts', a bagged blend has 'label'",
                   mix->name, label ? "both parts and a label" : "no parts and no label");
     if (mix->part_count > GB_MOST_PARTS)
-        gb_report(t->diags, mix->file, mix->line,
+        gb_report(t->diags, mix->file, mix->at.line,
                   "mix '%s' has %zu parts; at most %d are gauged", mix->name,
                   mix->part_count, GB_MOST_PARTS);
     const gb_material *first = mix->part_count > 0 ? mix->parts[0].material : NULL;
     if (first != NULL && isnan(first->pack.kg))
-        gb_report(t->diags, mix->file, mix->parts[0].line,
+        gb_report(t->diags, mix->file, mix->parts[0].at.line,
                   "the first part of a mix is its binder, and '%s' comes in no bag; put "
                   "the cement or lime first",
                   first->name);
     for (size_t i = 0; i < mix->part_count; i++)
         if (mix->parts[i].material != NULL && mix->parts[i].material->kind == GB_COARSE &&
             mix->water.basis == GB_WATER_DEMAND)
-            gb_report(t->diags, mix->file, mix->line,
+            gb_report(t->diags, mix->file, mix->at.line,
                       "mix '%s' holds stone, and the water demand is one of mortars; "
                       "state its water by = \"binder\"",
                       mix->name);
@@ -169,7 +169,7 @@ static void check_water(gb_mix_table *t, const gb_mix *mix) {
     const double *other = three[label ? 0 : 1];
     for (int i = 0; i < 3; i++)
         if (isnan(in_use[i]) || !isnan(other[i])) {
-            gb_report(t->diags, mix->file, mix->line,
+            gb_report(t->diags, mix->file, mix->at.line,
                       "the water of '%s' must state all three of %s, and no others",
                       mix->name,
                       label ? "bag_least, bag_usual, bag_never_past"
@@ -177,12 +177,12 @@ static void check_water(gb_mix_table *t, const gb_mix *mix) {
             return;
         }
     if (in_use[0] > in_use[1] || in_use[1] > in_use[2])
-        gb_report(t->diags, mix->file, mix->line,
+        gb_report(t->diags, mix->file, mix->at.line,
                   "the water of '%s' runs backwards; least must not be over usual, nor "
                   "usual over never past",
                   mix->name);
-    if (label != (mix->label.line != 0))
-        gb_report(t->diags, mix->file, mix->line,
+    if (label != (mix->label.at.line != 0))
+        gb_report(t->diags, mix->file, mix->at.line,
                   "the water of '%s' is counted by %s; a site mix counts by demand or "
                   "binder, a bagged blend by label",
                   mix->name, label ? "label" : "demand or binder");
@@ -192,12 +192,12 @@ static void check_yield(gb_mix_table *t, const gb_mix *mix) {
     gb_recipe recipe;
     gb_status status = gb_make_recipe(mix, NULL, false, (gb_mass){NAN}, &recipe);
     if (status == GB_IMPOSSIBLE)
-        gb_report(t->diags, mix->file, mix->line,
+        gb_report(t->diags, mix->file, mix->at.line,
                   "mass and volume of '%s' do not fit: fresh mixes weigh 1200 to 2700 "
                   "kg/m3 (75 to 169 lb/ft3); check the bag, the yield and the water",
                   mix->name);
     else if (status != GB_OK)
-        gb_report(t->diags, mix->file, mix->line,
+        gb_report(t->diags, mix->file, mix->at.line,
                   "no yield can be computed for '%s'; check its parts and its water",
                   mix->name);
 }
@@ -209,16 +209,16 @@ static bool plain_name(const char *name) {
 static void check_mix(gb_mix_table *t, const gb_mix *mix, const gb_mix *before,
                       size_t before_count) {
     if (!plain_name(mix->name))
-        gb_report(t->diags, mix->file, mix->line,
+        gb_report(t->diags, mix->file, mix->at.line,
                   "'%s' is no name for a mix; use small letters, figures and hyphens",
                   mix->name);
     for (size_t i = 0; i < before_count; i++)
         if (before[i].name != NULL && strcmp(before[i].name, mix->name) == 0)
-            gb_report(t->diags, mix->file, mix->line,
+            gb_report(t->diags, mix->file, mix->at.line,
                       "mix '%s' is here twice, first at line %d; rename one", mix->name,
-                      before[i].line);
+                      before[i].at.line);
     if (mix->uses & (1u << GB_SLURRY) && isnan(mix->open.s))
-        gb_report(t->diags, mix->file, mix->line,
+        gb_report(t->diags, mix->file, mix->at.line,
                   "slurry '%s' has no 'open'; add how long it may lie open on the stone",
                   mix->name);
     check_parts(t, mix);
@@ -293,7 +293,12 @@ static const char *nearest_id(const gb_mix_table *t, const char *id) {
     return nearest.best;
 }
 
+static void read_folder(gb_mix_table *t, const char *folder);
+
 static void report_missing(gb_mix_table *t, gb_ref id, const char *file) {
+    /* The family itself may be misspelt: advice looks at all of them. */
+    for (size_t i = 0; i < t->folder_count; i++)
+        read_folder(t, t->folders[i]);
     const char *near = nearest_id(t, id.text);
     if (near != NULL)
         gb_report(t->diags, file, id.line, "mix '%s' is not known; did you mean '%s'?",
@@ -315,7 +320,8 @@ const gb_mix *gb_mix_find(gb_mix_table *table, gb_ref id, const char *file) {
         return NULL;
     }
     size_t faults = table->diags->count;
-    for (size_t i = 0; i < table->folder_count; i++) {
+    bool real = strncmp(id.text, MATERIALS, length) != 0 || MATERIALS[length] != '\0';
+    for (size_t i = 0; real && i < table->folder_count; i++) {
         const char *path = path_of(table, table->folders[i], id.text, length);
         if (access(path, F_OK) != 0)
             continue;

@@ -198,20 +198,51 @@ static double plain(const char *text, double otherwise) {
     return good ? value : otherwise;
 }
 
+static void read_format(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                        void *out) {
+    size_t format = 1;
+    if (config_setting_type(s) != CONFIG_TYPE_INT)
+        wrong_kind(r, s, key);
+    else if (config_setting_get_int(s) != 1)
+        gb_report(r->diags, r->file, line_of(s),
+                  "'format' is %d, a form that is not known here; write format = 1",
+                  config_setting_get_int(s));
+    else
+        put(out, key->offset, &format, sizeof format);
+}
+
+/* A bare number as it was written, for a message. */
+static const char *shown_number(gb_reader *r, const config_setting_t *s, double value) {
+    gb_text shown;
+    gb_text_init(&shown, r->arena);
+    gb_text_add_fixed(&shown, value, 6);
+    size_t n = shown.length;
+    while (n > 0 && shown.data[n - 1] == '0' &&
+           config_setting_type(s) == CONFIG_TYPE_FLOAT)
+        n--;
+    if (config_setting_type(s) == CONFIG_TYPE_INT)
+        n -= 7; /* ".000000" */
+    if (shown.data != NULL)
+        shown.data[n] = '\0';
+    return gb_text_get(&shown);
+}
+
 static void read_number(gb_reader *r, const config_setting_t *s, const gb_key *key,
                         void *out) {
     double value = 0;
     bool whole = key->kind == GB_KEY_WHOLE;
-    if (!number_of(s, &value) || (whole && config_setting_type(s) != CONFIG_TYPE_INT)) {
+    if (!number_of(s, &value)) {
         wrong_kind(r, s, key);
         return;
     }
+    if (whole && config_setting_type(s) != CONFIG_TYPE_INT) {
+        gb_report(r->diags, r->file, line_of(s), "'%s' is %s; write %s", key->name,
+                  shown_number(r, s, value), needed(r, key));
+        return;
+    }
     if (value < plain(key->least, -INFINITY) || value > plain(key->most, INFINITY)) {
-        gb_text shown;
-        gb_text_init(&shown, r->arena);
-        gb_text_add_fixed(&shown, value, whole ? 0 : 3);
         gb_report(r->diags, r->file, line_of(s), "'%s' is %s, out of bounds; write %s",
-                  key->name, gb_text_get(&shown), needed(r, key));
+                  key->name, shown_number(r, s, value), needed(r, key));
         return;
     }
     size_t count = (size_t)value;
@@ -453,7 +484,8 @@ static void read_children(gb_reader *r, const config_setting_t *s, const gb_key 
         if (config_setting_type(one) == CONFIG_TYPE_GROUP)
             gb_read_group(r, one, key->child, list + i * key->child->size);
         else
-            wrong_kind(r, one, key);
+            gb_report(r->diags, r->file, line_of(one), "an entry of '%s' is %s; write %s",
+                      key->name, what_is(one), needed(r, key));
     }
     put_list(out, key, list, count);
 }
@@ -461,15 +493,23 @@ static void read_children(gb_reader *r, const config_setting_t *s, const gb_key 
 void gb_read_value(gb_reader *reader, const config_setting_t *setting, const gb_key *key,
                    void *out) {
     static void (*const READERS[])(gb_reader *, const config_setting_t *, const gb_key *,
-                                   void *) = {
-        [GB_KEY_TEXT] = read_text,         [GB_KEY_REF] = read_ref,
-        [GB_KEY_WORDS] = read_words,       [GB_KEY_WORDS_LIST] = read_words_list,
-        [GB_KEY_QUANTITY] = read_quantity, [GB_KEY_QUANTITIES] = read_quantities,
-        [GB_KEY_WHOLE] = read_number,      [GB_KEY_NUMBER] = read_number,
-        [GB_KEY_FLAG] = read_flag,         [GB_KEY_CHOICE] = read_choice,
-        [GB_KEY_CHOICES] = read_choices,   [GB_KEY_SIZE] = read_size,
-        [GB_KEY_CLOCK] = read_clock,       [GB_KEY_PACE] = read_pace,
-        [GB_KEY_GROUP] = read_child,       [GB_KEY_GROUPS] = read_children};
+                                   void *) = {[GB_KEY_FORMAT] = read_format,
+                                              [GB_KEY_TEXT] = read_text,
+                                              [GB_KEY_REF] = read_ref,
+                                              [GB_KEY_WORDS] = read_words,
+                                              [GB_KEY_WORDS_LIST] = read_words_list,
+                                              [GB_KEY_QUANTITY] = read_quantity,
+                                              [GB_KEY_QUANTITIES] = read_quantities,
+                                              [GB_KEY_WHOLE] = read_number,
+                                              [GB_KEY_NUMBER] = read_number,
+                                              [GB_KEY_FLAG] = read_flag,
+                                              [GB_KEY_CHOICE] = read_choice,
+                                              [GB_KEY_CHOICES] = read_choices,
+                                              [GB_KEY_SIZE] = read_size,
+                                              [GB_KEY_CLOCK] = read_clock,
+                                              [GB_KEY_PACE] = read_pace,
+                                              [GB_KEY_GROUP] = read_child,
+                                              [GB_KEY_GROUPS] = read_children};
     READERS[key->kind](reader, setting, key, out);
 }
 

@@ -15,7 +15,7 @@ static void add_today(gb_builder *b, const gb_job *job) {
     const gb_weather *w = &job->weather;
     gb_row facts[8];
     size_t n = 0;
-    if (w->line == 0) {
+    if (w->at.line == 0) {
         GB_ADD_BARE(b, WEATHER_NOT_STATED);
         return;
     }

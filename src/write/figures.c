@@ -25,7 +25,7 @@ static void add_parts(gb_text *to, double value, int parts, gb_rounding rounding
 
 static void show_text(const gb_figure *f, gb_system system, gb_text *to) {
     (void)system;
-    gb_text_add(to, f->text == NULL ? "" : f->text);
+    gb_text_add_clean(to, f->text == NULL ? "" : f->text);
 }
 
 static void show_number(const gb_figure *f, gb_system system, gb_text *to) {

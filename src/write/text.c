@@ -50,17 +50,10 @@ static void hold_spaces(gb_text *text) {
             *c = HOLD;
 }
 
-static void hide_controls(gb_text *text) {
-    for (char *c = text->data; c != NULL && *c != '\0'; c++)
-        if (gb_is_control(*c))
-            *c = '?';
-}
-
 static void expand_value(const gb_figure *f, gb_system system, gb_text *to) {
     gb_text shown;
     gb_text_init(&shown, to->arena);
     gb_show_figure(f, system, &shown);
-    hide_controls(&shown);
     if (f->show != GB_SHOW_TEXT)
         hold_spaces(&shown);
     add_text(to, &shown);
