@@ -2,6 +2,7 @@
 #ifndef GAUGEBOX_BASE_H
 #define GAUGEBOX_BASE_H
 
+#include <math.h>
 #include <stdbool.h>
 #include <stddef.h>
 #include <stdint.h>
@@ -23,6 +24,9 @@ typedef enum gb_status {
     GB_NO_PACE,      /* a pace in treads per hour, and no piece is a tread */
     GB_OVERFLOW      /* a sum of money or a count beyond what is kept */
 } gb_status;
+
+/* A quantity that is not stated; isnan tells. (NAN itself is a float.) */
+#define GB_NONE ((double)NAN)
 
 /* The two systems of units that people read. */
 typedef enum gb_system { GB_US, GB_METRIC } gb_system;

@@ -148,8 +148,9 @@ gb_severity gb_caution_severity(gb_caution_code code);
 const char *gb_caution_source(gb_caution_code code);
 
 /* Masonry cold and hot bands for an air temperature and a wind (NaN: still).
-   Cold: below 40 F; edges 32, 25 and 20 F belong to the colder band, because the source
-   prints bands that share them. Hot: over 100 F, or over 90 F with wind over 8 mph; shade
+   Cold: below 40 F. The source's bands share the edges 32 and 25 F, which belong to the
+   colder one; at 20 F it prints "25 to 20" beside "below 20", and the colder is taken as
+   the safer reading. Hot: over 100 F, or over 90 F with wind over 8 mph; shade
    over 115 F, or over 105 F with that wind; all strict as printed.
    Source: TMS 602 (ACI 530.1 / ASCE 6) articles 1.8 C and D, as tabulated in Masonry
    Magazine, September 2004. Returns GB_CAUTION_CODES when neither applies. */

@@ -12,6 +12,7 @@ typedef struct gb_diag {
     const char *file;
     int line; /* 0: the file as a whole */
     const char *text;
+    size_t rank; /* of the file, by first mention; set when they are printed */
 } gb_diag;
 
 enum { GB_MOST_DIAGS = 200 };

@@ -1,5 +1,7 @@
 #include "cli/command.h"
 
+#include <stdio.h>
+
 typedef struct input {
     gb_common common;
     const char *kind;
@@ -36,7 +38,11 @@ static int run_keys(int argc, char **argv) {
         return GB_EXIT_IO;
     if (!gb_print_keys(in.kind, &run.out)) {
         gb_arena_release(&run.arena);
-        argp_help(&argp, stderr, ARGP_HELP_USAGE, "gaugebox keys");
+        (void)fprintf(
+            stderr,
+            "gaugebox keys: '%s' is no kind of file; write job, mixes, materials "
+            "or prices\n",
+            in.kind);
         return GB_EXIT_USAGE;
     }
     return gb_run_end(&run, &in.common, GB_OK);

@@ -57,6 +57,11 @@ static error_t parse_option(int key, char *arg, struct argp_state *state, input 
         return 0;
     case KEY_WASTE:
         in->waste = gb_option_quantity(state, "--waste", GB_SHARE, arg);
+        if (in->waste > 1.0)
+            argp_error(state,
+                       "--waste '%.60s' is out of bounds; write a share of at most "
+                       "100%%, such as 10%%",
+                       arg);
         return 0;
     case KEY_BUCKET:
         in->bucket_m3 = gb_option_quantity(state, "--bucket", GB_VOLUME, arg);
@@ -101,10 +106,10 @@ static gb_status list_mixes(gb_run *run, const input *in) {
 static gb_status answer(gb_run *run, const input *in, const gb_mix *mix) {
     gb_mix_question q = {.mix = mix,
                          .bags = isnan(in->bags) ? 1.0 : in->bags,
-                         .wanted = {NAN},
+                         .wanted = {GB_NONE},
                          .waste = {in->waste},
                          .bucket = {in->bucket_m3}};
-    gb_status status = gb_make_recipe(mix, NULL, false, (gb_mass){NAN}, &q.recipe);
+    gb_status status = gb_make_recipe(mix, NULL, false, (gb_mass){GB_NONE}, &q.recipe);
     if (status != GB_OK)
         return status;
     double net = isnan(in->area_m2) ? in->make_m3 : in->area_m2 * in->depth_m;
@@ -129,10 +134,10 @@ static int run_mix(int argc, char **argv) {
                                   "Lists the mix table, or tells how to gauge one MIX; "
                                   "without an amount, one bag of it.",
                               .children = children};
-    input in = {.make_m3 = NAN,
-                .bags = NAN,
-                .area_m2 = NAN,
-                .depth_m = NAN,
+    input in = {.make_m3 = GB_NONE,
+                .bags = GB_NONE,
+                .area_m2 = GB_NONE,
+                .depth_m = GB_NONE,
                 .bucket_m3 = gb_from_unit(gb_find_unit(GB_VOLUME, "ft3"), 0.5)};
     argp_parse(&argp, argc, argv, 0, NULL, &in);
     gb_run run;

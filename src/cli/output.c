@@ -36,18 +36,20 @@ static mode_t usual_mode(void) {
     return 0666 & ~mask;
 }
 
-static bool write_file(const char *file, const char *text, size_t length) {
+/* `shown` is the name that the user gave, for the message. */
+static bool write_file(const char *file, const char *shown, const char *text,
+                       size_t length) {
     static const char TAIL[] = ".XXXXXX";
     size_t n = strlen(file);
     char *temporary = malloc(n + sizeof TAIL);
     if (temporary == NULL)
-        return failed(file, ENOMEM);
+        return failed(shown, ENOMEM);
     memcpy(temporary, file, n);
     memcpy(temporary + n, TAIL, sizeof TAIL);
     int fd = mkstemp(temporary);
     if (fd < 0) {
         free(temporary);
-        return failed(file, errno);
+        return failed(shown, errno);
     }
     bool good =
         write_all(fd, text, length) && fchmod(fd, usual_mode()) == 0 && fsync(fd) == 0;
@@ -63,7 +65,7 @@ static bool write_file(const char *file, const char *text, size_t length) {
     if (!good)
         (void)unlink(temporary);
     free(temporary);
-    return good || failed(file, why);
+    return good || failed(shown, why);
 }
 
 /* A device or a pipe cannot be replaced by rename; it is written as it is. */
@@ -72,21 +74,31 @@ static bool is_special(const char *file) {
     return stat(file, &info) == 0 && !S_ISREG(info.st_mode) && !S_ISDIR(info.st_mode);
 }
 
-static bool write_special(const char *file, const char *text, size_t length) {
+static bool write_special(const char *file, const char *shown, const char *text,
+                          size_t length) {
     int fd = open(file, O_WRONLY | O_CLOEXEC);
     if (fd < 0)
-        return failed(file, errno);
+        return failed(shown, errno);
     bool good = write_all(fd, text, length);
     int why = errno;
     if (close(fd) != 0 && good)
-        return failed(file, errno);
-    return good || failed(file, why);
+        return failed(shown, errno);
+    return good || failed(shown, why);
+}
+
+/* A link keeps pointing where it did; what it points to is replaced. */
+static bool write_named(const char *file, const char *text, size_t length) {
+    char *real = realpath(file, NULL);
+    const char *at = real != NULL ? real : file; /* a new file has no real path yet */
+    bool good = is_special(at) ? write_special(at, file, text, length)
+                               : write_file(at, file, text, length);
+    free(real);
+    return good;
 }
 
 bool gb_write_out(const char *file, const char *text, size_t length) {
     if (file != NULL)
-        return is_special(file) ? write_special(file, text, length)
-                                : write_file(file, text, length);
+        return write_named(file, text, length);
     if (fwrite(text, 1, length, stdout) != length || fflush(stdout) != 0) {
         int why = errno;
         clearerr(stdout); /* told here, so not once more at exit */

@@ -5,6 +5,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 /* ---- common options -------------------------------------------------------------- */
@@ -83,8 +84,16 @@ bool gb_run_start(gb_run *run, const gb_common *common) {
     gb_diags_init(&run->diags, &run->arena);
     gb_text_init(&run->out, &run->arena);
     size_t count = 0;
-    if (common->mixes != NULL)
+    struct stat info;
+    if (common->mixes != NULL) {
+        if (stat(common->mixes, &info) != 0 || !S_ISDIR(info.st_mode)) {
+            (void)fprintf(stderr, "%s: error: no folder of mixes; check the path\n",
+                          common->mixes);
+            gb_arena_release(&run->arena);
+            return false;
+        }
         run->folders[count++] = common->mixes;
+    }
     const char *shipped = shipped_mixes(&run->arena);
     if (shipped != NULL)
         run->folders[count++] = shipped;

@@ -22,7 +22,7 @@ static double seconds_per_bag(const gb_job *job, const gb_mix_plan *mix, double 
     double area = 0;
     for (size_t i = 0; i < mix->need.take_count; i++) {
         const gb_take *take = mix->need.takes[i];
-        area += take->layer->kind == GB_BED ? take->area.m2 * take->units : (double)NAN;
+        area += take->layer->kind == GB_BED ? take->area.m2 * take->units : GB_NONE;
     }
     return per_bag / mix->need.gross.m3 * area / m2_s;
 }
@@ -80,7 +80,7 @@ static gb_status size_each(const gb_mix_plan *mix, gb_arena *arena, gb_batching 
     b->bags_gauged = before + list[n - 1].bags;
     b->batches = list;
     b->batch_count = n;
-    if (n == 1 && !b->part_bags)
+    if (n == 1)
         b->limit = GB_LIMIT_NEED;
     return GB_OK;
 }
@@ -121,10 +121,11 @@ static gb_status cover(const gb_mix_plan *mix, gb_arena *arena, gb_batching *b) 
 
 gb_status gb_size_batches(const gb_job *job, const gb_mix_plan *mix, double m2_s,
                           gb_arena *arena, gb_batching *batching) {
-    gb_batching b = {.time_to_place = {NAN}};
+    gb_batching b = {.time_to_place = {GB_NONE}};
     double bag_s = seconds_per_bag(job, mix, m2_s);
     find_limit(job, mix, bag_s, &b);
     b.bags_needed = mix->need.gross.m3 / mix->recipe.yield.m3;
+    b.bags_gauged = b.bags_needed; /* until batches are sized */
     gb_status status = gb_count_up(b.bags_needed, 1.0, &b.bags_whole);
     if (status == GB_OK && gb_over(b.most_bags, 0)) {
         status = size_each(mix, arena, &b);

@@ -112,14 +112,14 @@ void gb_weather_cautions(const gb_weather *w, bool slurry, gb_caution_list *to) 
     if (!isnan(w->low.c) && !gb_over(w->low.c, fahrenheit(32)))
         gb_add_caution(to, GB_C_FROST_DUE, w->low.c, fahrenheit(32));
     if (w->rain)
-        gb_add_caution(to, GB_C_RAIN, NAN, NAN);
+        gb_add_caution(to, GB_C_RAIN, GB_NONE, GB_NONE);
 }
 
 static void depth_cautions(const gb_need *need, gb_caution_list *to) {
     static const double MOST_ERROR = 0.10; /* of the mean: common practice */
     double worst = 0;
     bool thin = false;
-    double thinnest = NAN;
+    double thinnest = GB_NONE;
     gb_length usual = gb_usual_slurry(GB_SCORED);
     for (size_t i = 0; i < need->take_count; i++) {
         const gb_take *t = need->takes[i];
@@ -156,9 +156,9 @@ void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list
     else if (b->part_bags && b->limit == GB_LIMIT_MASS)
         gb_add_caution(to, GB_C_MIXER_WEAK, job->crew.mixer.most.kg,
                        mix->recipe.dry.kg + mix->recipe.water_usual.kg);
-    else if (b->part_bags)
+    else if (b->part_bags && b->limit == GB_LIMIT_VOLUME)
         gb_add_caution(to, GB_C_MIXER_SMALL, job->crew.mixer.usable.m3,
                        mix->recipe.yield.m3);
     if (isnan(b->time_to_place.s) && b->batch_count > 0)
-        gb_add_caution(to, GB_C_NO_PACE, NAN, NAN);
+        gb_add_caution(to, GB_C_NO_PACE, GB_NONE, GB_NONE);
 }

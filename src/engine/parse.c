@@ -169,28 +169,40 @@ static bool unit_ends(char c) {
     return !letter(c) && !digit(c) && c != '/';
 }
 
-/* The longest unit at `at`; of any kind when `kind` is GB_KINDS. A name that ends in a
-   letter may be followed by a figure (4ft6in) when its kind is the one wanted. */
-static const gb_unit *longest_unit(const char *at, gb_kind kind) {
+/* The longest units at one place: of the kind that is wanted, and of any kind. A name
+   that ends in a letter may be followed by a figure (4ft6in) when its kind is wanted. */
+typedef struct found_units {
+    const gb_unit *wanted;
+    const gb_unit *any;
+    size_t wanted_length;
+    size_t any_length;
+} found_units;
+
+static void offer_unit(const gb_unit *unit, const char *at, gb_kind kind,
+                       found_units *found) {
+    size_t n = strlen(unit->name);
+    if (strncmp(at, unit->name, n) != 0)
+        return;
+    bool marks = unit->name[0] == '\'' || unit->name[n - 1] == '%';
+    bool loose = marks || (!letter(at[n]) && at[n] != '/');
+    if (unit->kind == kind && loose && n > found->wanted_length) {
+        found->wanted = unit;
+        found->wanted_length = n;
+    }
+    if ((marks || unit_ends(at[n])) && n > found->any_length) {
+        found->any = unit;
+        found->any_length = n;
+    }
+}
+
+static found_units find_units(const char *at, gb_kind kind) {
     size_t count = 0;
     const gb_unit *units = gb_units(&count);
-    const gb_unit *best = NULL;
-    size_t best_length = 0;
-    for (size_t i = 0; i < count; i++) {
-        if (units[i].name[0] != *at)
-            continue;
-        size_t n = strlen(units[i].name);
-        if (n <= best_length || strncmp(at, units[i].name, n) != 0)
-            continue;
-        bool any = kind == GB_KINDS;
-        bool marks = units[i].name[0] == '\'' || units[i].name[n - 1] == '%';
-        bool ends = marks || (any ? unit_ends(at[n]) : !letter(at[n]) && at[n] != '/');
-        if (!ends || (!any && units[i].kind != kind))
-            continue;
-        best = &units[i];
-        best_length = n;
-    }
-    return best;
+    found_units found = {NULL, NULL, 0, 0};
+    for (size_t i = 0; i < count; i++)
+        if (units[i].name[0] == *at)
+            offer_unit(&units[i], at, kind, &found);
+    return found;
 }
 
 static gb_fault read_unit(const char **at, gb_kind kind, const gb_unit **unit) {
@@ -198,17 +210,15 @@ static gb_fault read_unit(const char **at, gb_kind kind, const gb_unit **unit) {
         ++*at;
     if (**at == '\0')
         return GB_FAULT_NO_UNIT;
-    const gb_unit *wanted = longest_unit(*at, kind);
-    const gb_unit *any = longest_unit(*at, GB_KINDS);
-    /* "6 ft3" as a length: ft fits, but the reader wrote a volume. */
-    bool other = any != NULL && any->kind != kind &&
-                 (wanted == NULL || strlen(any->name) > strlen(wanted->name));
-    if (other)
+    found_units found = find_units(*at, kind);
+    /* "6 ft3" as a length: ft fits, but the reader wrote a volume. "5 m" as a volume
+       fits nothing; "20 m" as a time is wanted though a length has that name too. */
+    if (found.any != NULL && found.any_length > found.wanted_length)
         return GB_FAULT_OTHER_KIND;
-    if (wanted == NULL)
+    if (found.wanted == NULL)
         return digit(**at) ? GB_FAULT_MORE : GB_FAULT_UNIT;
-    *unit = wanted;
-    *at += strlen(wanted->name);
+    *unit = found.wanted;
+    *at += found.wanted_length;
     while (**at == ' ')
         ++*at;
     return GB_NO_FAULT;

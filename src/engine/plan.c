@@ -79,7 +79,7 @@ static gb_mass own_pack(const gb_job *job, const gb_mix *mix) {
     for (size_t i = 0; i < job->pack_count && mix->part_count > 0; i++)
         if (strcmp(job->packs[i].material.text, mix->parts[0].material_name) == 0)
             return job->packs[i].pack;
-    return (gb_mass){NAN};
+    return (gb_mass){GB_NONE};
 }
 
 static bool all_slurry(const gb_need *need) {
@@ -164,7 +164,7 @@ static gb_status plan_supplies(const gb_job *job, gb_arena *arena, gb_plan *plan
 gb_status gb_make_plan(const gb_job *job, gb_arena *arena, gb_plan *plan,
                        const gb_mix **bad_mix) {
     gb_plan p = {.job = job};
-    double m2_s = NAN;
+    double m2_s = GB_NONE;
     *bad_mix = NULL;
     gb_status status = gb_job_area_pace(job, &m2_s);
     if (status == GB_OK)

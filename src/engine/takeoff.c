@@ -20,7 +20,7 @@ gb_length gb_usual_slurry(gb_back back) {
 }
 
 void gb_layer_depth(const gb_layer *layer, gb_length *mean, gb_length *se) {
-    mean->m = NAN;
+    mean->m = GB_NONE;
     se->m = 0;
     if (layer->depth_count == 0) {
         if (layer->kind == GB_SLURRY)
@@ -58,15 +58,15 @@ static double volume_each(const gb_layer *layer, const gb_take *take) {
     case GB_LAYER_KINDS:
         break;
     }
-    return NAN;
+    return GB_NONE;
 }
 
 gb_status gb_take_off(const gb_piece *piece, const gb_layer *layer, gb_take *take) {
     gb_take t = {.piece = piece,
                  .layer = layer,
                  .units = (double)piece->count,
-                 .area = {NAN},
-                 .depth = {NAN}};
+                 .area = {GB_NONE},
+                 .depth = {GB_NONE}};
     bool laid =
         layer->kind == GB_BED || layer->kind == GB_SLURRY || layer->kind == GB_SLAB;
     if (laid)

@@ -99,6 +99,8 @@ void gb_text_add_int(gb_text *text, int64_t value) {
     add_digits(text, size, 1);
 }
 
+static const double HAIR = 1e-10;
+
 void gb_text_add_fixed(gb_text *text, double value, int decimals) {
     static const int64_t POWERS[] = {1, 10, 100, 1000, 10000, 100000, 1000000};
     int64_t power = POWERS[decimals];
@@ -107,7 +109,8 @@ void gb_text_add_fixed(gb_text *text, double value, int decimals) {
         gb_text_add_char(text, '?');
         return;
     }
-    int64_t whole = llround(scaled);
+    /* A half that a sum has left a hair below itself still rounds away from zero. */
+    int64_t whole = llround(scaled + copysign(HAIR * fmax(1.0, fabs(scaled)), scaled));
     if (whole < 0)
         gb_text_add_char(text, '-');
     uint64_t size = (uint64_t)(whole < 0 ? -whole : whole);

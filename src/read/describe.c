@@ -1,31 +1,53 @@
 #include "read/schema.h"
 
+enum { MOST_EXAMPLES = 6, SHOWN_EXAMPLES = 3 };
+
+/* What a kind is called, and how people write one, the usual sizes first. */
 static const struct {
     const char *name;
-    const char *example;
+    const char *examples[MOST_EXAMPLES];
 } KINDS[] = {
-    [GB_LENGTH] = {"a length", "\"1-1/4 in\", \"4 ft 6 in\" or \"38 mm\""},
-    [GB_AREA] = {"an area", "\"40 ft2\" or \"3.7 m2\""},
-    [GB_VOLUME] = {"a volume", "\"6 ft3\", \"12 qt\" or \"170 L\""},
-    [GB_MASS] = {"a mass", "\"94 lb\" or \"25 kg\""},
-    [GB_DENSITY] = {"a density", "\"80 lb/ft3\" or \"1400 kg/m3\""},
-    [GB_TEMP] = {"a temperature", "\"62 F\" or \"17 C\""},
-    [GB_DURATION] = {"a time", "\"2h30m\", \"20 min\" or \"3 days\""},
-    [GB_SHARE] = {"a share", "\"10%\""},
-    [GB_SLOPE] = {"a slope", "\"1/4in/ft\", \"1:48\" or \"2%\""},
-    [GB_SPEED] = {"a speed", "\"8 mph\" or \"13 km/h\""},
-    [GB_TREAD_PACE] = {"a pace", "\"3 treads/h\""},
-    [GB_AREA_PACE] = {"a pace", "\"40 ft2/h\" or \"4 m2/h\""},
-    [GB_VOLUME_PACE] = {"a pace", "\"3 ft3/h\" or \"0.1 m3/h\""},
+    [GB_LENGTH] = {"a length", {"1-1/4 in", "4 ft 6 in", "38 mm", "1/16 in", "2 mm"}},
+    [GB_AREA] = {"an area", {"40 ft2", "3.7 m2"}},
+    [GB_VOLUME] = {"a volume", {"6 ft3", "12 qt", "170 L", "1/2 ft3", "12 L"}},
+    [GB_MASS] = {"a mass", {"94 lb", "25 kg"}},
+    [GB_DENSITY] = {"a density", {"80 lb/ft3", "1400 kg/m3"}},
+    [GB_TEMP] = {"a temperature", {"62 F", "17 C"}},
+    [GB_DURATION] = {"a time", {"2h30m", "20 min", "3 days"}},
+    [GB_SHARE] = {"a share", {"10%", "45%", "100%"}},
+    [GB_SLOPE] = {"a slope", {"1/4in/ft", "1:48", "2%"}},
+    [GB_SPEED] = {"a speed", {"8 mph", "13 km/h"}},
+    [GB_TREAD_PACE] = {"a pace", {"3 treads/h"}},
+    [GB_AREA_PACE] = {"a pace", {"40 ft2/h", "4 m2/h"}},
+    [GB_VOLUME_PACE] = {"a pace", {"3 ft3/h", "0.1 m3/h"}},
 };
 _Static_assert(sizeof KINDS / sizeof KINDS[0] == GB_KINDS, "a row for every kind");
 
-const char *gb_kind_name(gb_kind kind) {
-    return KINDS[kind].name;
+bool gb_in_bounds(const gb_key *key, double value) {
+    double bound = 0;
+    if (key->least != NULL &&
+        gb_parse(key->quantity, key->least, &bound) == GB_NO_FAULT && value < bound)
+        return false;
+    return !(key->most != NULL &&
+             gb_parse(key->quantity, key->most, &bound) == GB_NO_FAULT && value > bound);
 }
 
-const char *gb_kind_example(gb_kind kind) {
-    return KINDS[kind].example;
+/* Up to three examples that the key would take. */
+static void add_examples(const gb_key *key, gb_text *to) {
+    const char *fit[SHOWN_EXAMPLES];
+    size_t n = 0;
+    for (size_t i = 0; i < MOST_EXAMPLES && n < SHOWN_EXAMPLES; i++) {
+        const char *example = KINDS[key->quantity].examples[i];
+        double value = 0;
+        if (example != NULL && gb_parse(key->quantity, example, &value) == GB_NO_FAULT &&
+            gb_in_bounds(key, value))
+            fit[n++] = example;
+    }
+    for (size_t i = 0; i < n; i++) {
+        gb_text_add(to, i == 0 ? ", such as \"" : i + 1 < n ? "\", \"" : "\" or \"");
+        gb_text_add(to, fit[i]);
+    }
+    gb_text_add(to, n > 0 ? "\"" : "");
 }
 
 static void add_bounds(const gb_key *key, gb_text *to) {
@@ -52,8 +74,7 @@ static void add_choices(const gb_key *key, gb_text *to) {
 static void describe_quantity(const gb_key *key, gb_text *to) {
     gb_text_add(to, KINDS[key->quantity].name);
     add_bounds(key, to);
-    gb_text_add(to, ", such as ");
-    gb_text_add(to, KINDS[key->quantity].example);
+    add_examples(key, to);
     if (key->kind == GB_KEY_QUANTITIES)
         gb_text_add(to, ", or several in [ ]");
 }
@@ -105,10 +126,12 @@ void gb_describe_key(const gb_key *key, gb_text *to) {
         gb_text_add(to, "a pace, such as \"3 treads/h\", \"40 ft2/h\" or \"3 ft3/h\"");
         return;
     case GB_KEY_GROUP:
-        gb_text_add(to, "a group, as { ... }");
+        gb_text_add(to, "a group, as ");
+        gb_text_add(to, key->example != NULL ? key->example : "{ ... }");
         return;
     case GB_KEY_GROUPS:
-        gb_text_add(to, "a list of groups, as ( { ... }, { ... } )");
+        gb_text_add(to, "a list of groups, as ");
+        gb_text_add(to, key->example != NULL ? key->example : "( { ... }, { ... } )");
         return;
     }
 }

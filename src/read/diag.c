@@ -44,21 +44,31 @@ void gb_report(gb_diags *diags, const char *file, int line, const char *format, 
         diags->no_memory = true;
         return;
     }
-    diags->list[diags->count++] = (gb_diag){name, line, copy};
+    diags->list[diags->count++] = (gb_diag){name, line, copy, 0};
 }
 
 /* Faults are few and come nearly sorted: insertion keeps equal lines in order. Files
    keep the order in which they were first named. */
-static bool goes_before(const gb_diag *a, const gb_diag *b) {
-    return strcmp(a->file, b->file) == 0 && a->line < b->line;
+static size_t rank_of(const gb_diags *diags, const char *file) {
+    size_t i = 0;
+    while (i < diags->count && strcmp(diags->list[i].file, file) != 0)
+        i++;
+    return i;
 }
 
 static void sort_by_line(gb_diags *diags) {
+    for (size_t i = 0; i < diags->count; i++)
+        diags->list[i].rank = rank_of(diags, diags->list[i].file);
     for (size_t i = 1; i < diags->count; i++) {
         gb_diag moving = diags->list[i];
         size_t at = i;
-        for (; at > 0 && goes_before(&moving, &diags->list[at - 1]); at--)
-            diags->list[at] = diags->list[at - 1];
+        for (; at > 0; at--) {
+            const gb_diag *other = &diags->list[at - 1];
+            if (other->rank < moving.rank ||
+                (other->rank == moving.rank && other->line <= moving.line))
+                break;
+            diags->list[at] = *other;
+        }
         diags->list[at] = moving;
     }
 }

@@ -17,6 +17,30 @@ typedef struct job_reader {
 
 /* ---- pieces and layers ----------------------------------------------------------- */
 
+/* A length as the job's own units print it. */
+static const char *shown_length(job_reader *r, double m) {
+    gb_text text;
+    gb_text_init(&text, r->base.arena);
+    gb_print_length(&text, (gb_length){m}, r->job->units);
+    return gb_text_get(&text);
+}
+
+static const char *shown_temp(job_reader *r, gb_temp temp) {
+    gb_text text;
+    gb_text_init(&text, r->base.arena);
+    gb_print_temp(&text, temp, r->job->units);
+    return gb_text_get(&text);
+}
+
+static void check_overhang(job_reader *r, const gb_piece *p, double over, double of,
+                           const char *where) {
+    if (over >= of)
+        gb_report(r->base.diags, r->base.file, p->at.line,
+                  "piece '%s' overhangs %s of its %s %s; nothing is left to bed, check "
+                  "overhang and size",
+                  p->name, shown_length(r, over), shown_length(r, of), where);
+}
+
 static void check_piece(job_reader *r, const gb_piece *p) {
     bool sized = !isnan(p->length.m);
     bool laid = false;
@@ -29,12 +53,10 @@ static void check_piece(job_reader *r, const gb_piece *p) {
                   "piece '%s' has no 'size', and a bed, slurry or slab needs one; add: "
                   "size = \"5 ft x 14 in\"",
                   p->name);
-    if (sized &&
-        (p->overhang_front.m >= p->width.m || 2 * p->overhang_side.m >= p->length.m))
-        gb_report(r->base.diags, r->base.file, p->at.line,
-                  "piece '%s' overhangs by its whole size; nothing is left to bed, "
-                  "check overhang and size",
-                  p->name);
+    if (!sized)
+        return;
+    check_overhang(r, p, p->overhang_front.m, p->width.m, "front to back");
+    check_overhang(r, p, 2 * p->overhang_side.m, p->length.m, "along the nosing");
 }
 
 /* Which keys a kind of layer needs, and which mean nothing in it. */
@@ -51,9 +73,13 @@ _Static_assert(sizeof NEEDS / sizeof NEEDS[0] == GB_LAYER_KINDS, "a row for ever
 static void check_key(job_reader *r, const gb_layer *layer, const char *key, bool stated,
                       need needed) {
     const char *kind = GB_LAYER_WORDS[layer->kind];
-    if (needed == MUST && !stated)
+    if (needed == MUST && !stated) {
+        gb_text what;
+        gb_text_init(&what, r->base.arena);
+        gb_describe_key(gb_find_key(&GB_LAYER_SCHEMA, key), &what);
         gb_report(r->base.diags, r->base.file, layer->at.line,
-                  "a %s needs '%s'; add it, see `gaugebox keys job`", kind, key);
+                  "a %s needs '%s'; add: %s = %s", kind, key, key, gb_text_get(&what));
+    }
     if (needed == NO && stated)
         gb_report(r->base.diags, r->base.file, layer->at.line,
                   "'%s' says nothing about a %s; take it out, or change the layer's kind",
@@ -69,9 +95,11 @@ static void check_layer(job_reader *r, const gb_layer *layer) {
     check_key(r, layer, "volume", !isnan(layer->volume.m3), NEEDS[kind].volume);
     for (size_t i = 0; kind == GB_SLURRY && i < layer->depth_count; i++)
         if (layer->depths_m[i] > THICKEST_SLURRY_M)
-            gb_report(r->base.diags, r->base.file, layer->at.line,
-                      "a slurry of more than 1/2 in is a bed; check its depth (1/16 to "
-                      "1/8 in is usual)");
+            gb_report(
+                r->base.diags, r->base.file, layer->at.line,
+                "a slurry of %s is a bed; over 1/2 in (12.7 mm) is too much, 1/16 to "
+                "1/8 in (2 to 3 mm) is usual: check its depth",
+                shown_length(r, layer->depths_m[i]));
 }
 
 static bool known_mix(job_reader *r, const gb_mix *mix) {
@@ -214,9 +242,10 @@ static const char *label_water_fault(const gb_own_label *l, const gb_mix *mix) {
     if (stated != 0 && stated != 3)
         return "it states some of the water; state all of least, usual and never_past, "
                "or none";
-    if (l->least.m3 > l->usual.m3 || l->usual.m3 > l->most.m3)
-        return "its water runs backwards; least must not be over usual, nor usual over "
-               "never_past";
+    if (l->least.m3 > l->usual.m3)
+        return "its least water is over the usual one; check which is which";
+    if (l->usual.m3 > l->most.m3)
+        return "its usual water is over never_past; check which is which";
     if (blend && stated == 0 && !(fabs(l->label.bag.kg / mix->label.bag.kg - 1) < 0.01))
         return "the bag differs from the mix table's, so its water does too; add least, "
                "usual and never_past from the bag";
@@ -231,12 +260,17 @@ static void check_label_yield(job_reader *r, const gb_own_label *l, const gb_mix
         copy.water.bag_most = l->most;
     }
     gb_recipe recipe;
-    gb_mass any = {NAN};
-    if (gb_make_recipe(&copy, &l->label, l->measured, any, &recipe) != GB_OK)
-        gb_report(r->base.diags, r->base.file, l->label.at.line,
-                  "mass and volume on the label of '%s' do not fit: fresh mixes weigh "
-                  "1200 to 2700 kg/m3 (75 to 169 lb/ft3); check the bag and the yield",
-                  mix->id);
+    gb_mass any = {GB_NONE};
+    if (gb_make_recipe(&copy, &l->label, l->measured, any, &recipe) == GB_OK)
+        return;
+    gb_text dry;
+    gb_text_init(&dry, r->base.arena);
+    gb_text_add_fixed(&dry, l->label.bag.kg / l->label.yield.m3, 0);
+    gb_report(
+        r->base.diags, r->base.file, l->label.at.line,
+        "label of '%s': the bag makes %s kg of dry mix a m3, and a fresh mix weighs "
+        "1200 to 2700 kg/m3 (75 to 169 lb/ft3); check the bag and the yield",
+        mix->id, gb_text_get(&dry));
 }
 
 static void check_labels(job_reader *r) {
@@ -289,7 +323,8 @@ static void check_weather(job_reader *r) {
     const gb_weather *w = &r->job->weather;
     if (!w->at.faulty && w->low.c > w->air.c)
         gb_report(r->base.diags, r->base.file, w->at.line,
-                  "the low is above the air temperature; check which is which");
+                  "the low, %s, is above the air temperature, %s; check which is which",
+                  shown_temp(r, w->low), shown_temp(r, w->air));
 }
 
 static void check_pace(job_reader *r) {

@@ -66,7 +66,8 @@ static const gb_key CREW_KEYS[] = {
      .child = &MIXER,
      .required = true,
      .offset = offsetof(gb_crew, mixer),
-     .help = "the mixer"},
+     .help = "the mixer",
+     .example = "{ usable = \"3 ft3\"; }"},
     {.name = "pace",
      .kind = GB_KEY_PACE,
      .offset = offsetof(gb_crew, pace),
@@ -294,7 +295,7 @@ static const gb_key LAYER_KEYS[] = {
      .offset = offsetof(gb_layer, volume),
      .help = "core and volume: for one piece"},
 };
-static const gb_schema LAYER =
+const gb_schema GB_LAYER_SCHEMA =
     GB_SCHEMA("layer", LAYER_KEYS, gb_layer, offsetof(gb_layer, at));
 
 static const gb_key PIECE_KEYS[] = {
@@ -339,11 +340,12 @@ static const gb_key PIECE_KEYS[] = {
      .help = "at each end"},
     {.name = "layers",
      .kind = GB_KEY_GROUPS,
-     .child = &LAYER,
+     .child = &GB_LAYER_SCHEMA,
      .required = true,
      .offset = offsetof(gb_piece, layers),
      .count_offset = offsetof(gb_piece, layer_count),
-     .help = "what is filled with which mix"},
+     .help = "what is filled with which mix",
+     .example = "( { kind = \"bed\"; mix = \"bed/stiff-1-4\"; depth = \"1 in\"; } )"},
 };
 static const gb_schema PIECE =
     GB_SCHEMA("piece", PIECE_KEYS, gb_piece, offsetof(gb_piece, at));
@@ -361,13 +363,15 @@ static const gb_key JOB_KEYS[] = {
      .child = &SITE,
      .required = true,
      .offset = offsetof(gb_job_file, job.site),
-     .help = "the place"},
+     .help = "the place",
+     .example = "{ name = \"Back door\"; }"},
     {.name = "crew",
      .kind = GB_KEY_GROUP,
      .child = &CREW,
      .required = true,
      .offset = offsetof(gb_job_file, job.crew),
-     .help = "mixer, pace, day"},
+     .help = "mixer, pace, day",
+     .example = "{ mixer = { usable = \"3 ft3\"; }; }"},
     {.name = "sand",
      .kind = GB_KEY_GROUP,
      .child = &SAND,
@@ -403,6 +407,8 @@ static const gb_key JOB_KEYS[] = {
      .required = true,
      .offset = offsetof(gb_job_file, job.pieces),
      .count_offset = offsetof(gb_job_file, job.piece_count),
-     .help = "what is built"},
+     .help = "what is built",
+     .example = "( { name = \"sill\"; kind = \"landing\"; size = \"4 ft x 2 ft\"; layers "
+                "= ( ... ); } )"},
 };
 const gb_schema GB_JOB_SCHEMA = GB_SCHEMA("job", JOB_KEYS, gb_job_file, GB_NO_ORIGIN);

@@ -6,7 +6,7 @@
 
 #include <string.h>
 
-static const gb_key *find_key(const gb_schema *schema, const char *name) {
+const gb_key *gb_find_key(const gb_schema *schema, const char *name) {
     for (size_t i = 0; i < schema->key_count; i++)
         if (strcmp(schema->keys[i].name, name) == 0)
             return &schema->keys[i];
@@ -40,7 +40,10 @@ static void missing_key(gb_reader *r, int line, const gb_schema *schema,
                         const gb_key *key) {
     gb_text text;
     gb_text_init(&text, r->arena);
-    gb_describe_key(key, &text);
+    if (key->example != NULL)
+        gb_text_add(&text, key->example);
+    else
+        gb_describe_key(key, &text);
     gb_report(r->diags, r->file, line, "%s has no '%s'; add: %s = %s", schema->name,
               key->name, key->name, gb_text_get(&text));
 }
@@ -63,7 +66,7 @@ void gb_read_group(gb_reader *reader, const config_setting_t *group,
     for (int i = 0; i < count; i++) {
         const config_setting_t *s = config_setting_get_elem(group, (unsigned)i);
         const char *name = config_setting_name(s);
-        const gb_key *key = find_key(schema, name);
+        const gb_key *key = gb_find_key(schema, name);
         if (key != NULL) {
             seen[key - schema->keys] = true;
             size_t before = fault_count(reader);
@@ -79,7 +82,7 @@ void gb_read_group(gb_reader *reader, const config_setting_t *group,
             missing_key(reader, line, schema, &schema->keys[i]);
     if (schema->origin_offset == GB_NO_ORIGIN)
         return;
-    gb_origin origin = {line, fault_count(reader) > faults + inner};
+    gb_origin origin = {line, fault_count(reader) > faults + inner, inner > 0};
     memcpy((char *)out + schema->origin_offset, &origin, sizeof origin);
 }
 

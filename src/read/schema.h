@@ -40,6 +40,7 @@ typedef struct gb_key {
     size_t offset;       /* of the value in the struct */
     size_t count_offset; /* of its count */
     const char *help;
+    const char *example; /* of a group, for the message when it is missing */
 } gb_key;
 
 struct gb_schema {
@@ -56,8 +57,10 @@ struct gb_schema {
    such as \"1-1/4 in\"". */
 void gb_describe_key(const gb_key *key, gb_text *to);
 
-/* What a quantity of that kind is called, and how one is written. */
-const char *gb_kind_name(gb_kind kind);
-const char *gb_kind_example(gb_kind kind);
+/* True when an SI value lies within the bounds of a quantity's key. */
+bool gb_in_bounds(const gb_key *key, double value);
+
+/* The key of that name, or NULL. */
+const gb_key *gb_find_key(const gb_schema *schema, const char *name);
 
 #endif

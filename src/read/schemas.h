@@ -29,6 +29,7 @@ typedef struct gb_price_file {
 } gb_price_file;
 
 extern const gb_schema GB_JOB_SCHEMA;
+extern const gb_schema GB_LAYER_SCHEMA; /* of a job's pieces */
 extern const gb_schema GB_MATERIAL_SCHEMA;
 extern const gb_schema GB_MIX_SCHEMA;
 extern const gb_schema GB_PRICE_SCHEMA;

@@ -133,15 +133,19 @@ static bool scan_number(scan *s) {
     while (word_char(*s->at))
         s->at++;
     size_t n = (size_t)(s->at - from);
+    int shown = n > 20 ? 20 : (int)n;
     size_t plain = strspn(from, "0123456789.");
-    if (n > 15 ||
-        (plain >= n && strcspn(from, ".") >= n && strtoll(from, NULL, 10) > INT32_MAX))
-        return fault(s, s->line, "a number is too large; at most 2147483647 is read");
-    if (plain < n)
-        return fault(s, s->line,
-                     "a number holds more than figures and a point; write it out in "
-                     "decimal, and a quantity as a text with its unit, as \"5 ft\"");
-    return true;
+    bool whole = plain >= n && strcspn(from, ".") >= n;
+    if (n > 15 || (whole && strtoll(from, NULL, 10) > INT32_MAX))
+        gb_report(s->diags, s->file, s->line,
+                  "the number %.*s is too large; at most 2147483647 is read", shown,
+                  from);
+    else if (plain < n)
+        gb_report(s->diags, s->file, s->line,
+                  "the number %.*s holds more than figures and a point; write it out in "
+                  "decimal, and a quantity as a text with its unit, as \"5 ft\"",
+                  shown, from);
+    return n <= 15 && plain >= n && !(whole && strtoll(from, NULL, 10) > INT32_MAX);
 }
 
 static bool open_bracket(scan *s, char c) {
@@ -258,15 +262,57 @@ static bool scan_text(const char *text, size_t length, const char *file,
 
 /* ---- parsing --------------------------------------------------------------------- */
 
+/* Where a line of the text begins. */
+static const char *find_line(const char *text, int line) {
+    for (int i = 1; i < line && text != NULL; i++) {
+        text = strchr(text, '\n');
+        text = text == NULL ? NULL : text + 1;
+    }
+    return text;
+}
+
+/* True when the name of n letters at `at` stands before `end` of its line once more. */
+static bool again_on_line(const char *at, size_t n) {
+    const char *end = at + strcspn(at, "\n");
+    for (const char *c = at + n; c + n <= end; c++)
+        if (strncmp(c, at, n) == 0 && !word_char(c[-1]) && !word_char(c[n]))
+            return true;
+    return false;
+}
+
+/* libconfig names only the line of a setting that is there twice. The name is the one
+   that the line holds twice, or else the first one. */
+static void report_twice(const char *text, const char *file, int line, gb_diags *diags) {
+    static const char LETTERS[] = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ_";
+    const char *at = find_line(text, line);
+    const char *end = at == NULL ? NULL : at + strcspn(at, "\n");
+    const char *name = NULL;
+    size_t length = 0;
+    while (at != NULL && at < end) {
+        at += strcspn(at, LETTERS);
+        size_t n = strspn(at, LETTERS);
+        if (at < end && (name == NULL || again_on_line(at, n))) {
+            name = at;
+            length = n;
+        }
+        if (at < end && again_on_line(at, n))
+            break;
+        at += n;
+    }
+    gb_report(diags, file, line, "'%.*s' is here twice in one group; keep one",
+              (int)(length > 60 ? 60 : length), name == NULL ? "" : name);
+}
+
 static bool parse(const char *text, const char *file, gb_diags *diags, config_t *config) {
     if (config_read_string(config, text) != CONFIG_TRUE) {
-        bool twice = strstr(config_error_text(config), "duplicate") != NULL;
-        gb_report(diags, file, config_error_line(config), "%s",
-                  twice
-                      ? "a name is here twice in one group; keep one"
-                      : "the form is broken here; it is: name = value; with texts in "
-                        "double quotes, groups in { }, lists in ( ), and commas between "
-                        "the groups of a list; look at this line and the one before it");
+        if (strstr(config_error_text(config), "duplicate") != NULL)
+            report_twice(text, file, config_error_line(config), diags);
+        else
+            gb_report(
+                diags, file, config_error_line(config),
+                "the form is broken here; it is: name = value; with texts in double "
+                "quotes, groups in { }, lists in ( ), and commas between the groups "
+                "of a list; look at this line and the one before it");
         return false;
     }
     if (config_lookup(config, GB_END_KEY) == NULL) {

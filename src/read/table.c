@@ -15,6 +15,7 @@ typedef struct family {
     const char *file;
     gb_mix *list;
     size_t count;
+    bool broken; /* it has faults, told when it was read */
 } family;
 
 struct gb_mix_table {
@@ -25,6 +26,7 @@ struct gb_mix_table {
     gb_material *materials; /* of all folders, in order of search */
     size_t material_count;
     bool materials_read;
+    bool materials_broken;
     family *families;
 };
 
@@ -57,6 +59,10 @@ static const char *path_of(gb_mix_table *t, const char *folder, const char *name
     return gb_text_get(&path);
 }
 
+static size_t fault_count(const gb_mix_table *t) {
+    return t->diags->count + t->diags->more;
+}
+
 /* ---- materials ------------------------------------------------------------------- */
 
 static void check_materials(gb_mix_table *t, const char *file, const gb_material *list,
@@ -87,6 +93,7 @@ static void read_materials(gb_mix_table *t) {
     if (t->materials_read)
         return;
     t->materials_read = true;
+    size_t faults = fault_count(t);
     for (size_t i = 0; i < t->folder_count; i++) {
         const char *file = path_of(t, t->folders[i], MATERIALS, strlen(MATERIALS));
         /* A user's folder may do without; the shipped one, the last, may not. */
@@ -99,6 +106,7 @@ static void read_materials(gb_mix_table *t) {
         check_materials(t, file, read.list, read.count);
         add_materials(t, read.list, read.count);
     }
+    t->materials_broken = fault_count(t) > faults;
 }
 
 const gb_material *gb_material_find(gb_mix_table *table, const char *name) {
@@ -161,6 +169,7 @@ static void check_parts(gb_mix_table *t, const gb_mix *mix) {
 
 /* The three figures of the basis in use: all there, in order, and none of the other. */
 static void check_water(gb_mix_table *t, const gb_mix *mix) {
+    bool both = mix->label.at.line != 0 && mix->part_count > 0;
     const gb_water *w = &mix->water;
     bool label = w->basis == GB_WATER_LABEL;
     double three[2][3] = {{w->least.of_one, w->usual.of_one, w->most.of_one},
@@ -181,7 +190,7 @@ static void check_water(gb_mix_table *t, const gb_mix *mix) {
                   "the water of '%s' runs backwards; least must not be over usual, nor "
                   "usual over never past",
                   mix->name);
-    if (label != (mix->label.at.line != 0))
+    if (!both && label != (mix->label.at.line != 0))
         gb_report(t->diags, mix->file, mix->at.line,
                   "the water of '%s' is counted by %s; a site mix counts by demand or "
                   "binder, a bagged blend by label",
@@ -190,7 +199,7 @@ static void check_water(gb_mix_table *t, const gb_mix *mix) {
 
 static void check_yield(gb_mix_table *t, const gb_mix *mix) {
     gb_recipe recipe;
-    gb_status status = gb_make_recipe(mix, NULL, false, (gb_mass){NAN}, &recipe);
+    gb_status status = gb_make_recipe(mix, NULL, false, (gb_mass){GB_NONE}, &recipe);
     if (status == GB_IMPOSSIBLE)
         gb_report(t->diags, mix->file, mix->at.line,
                   "mass and volume of '%s' do not fit: fresh mixes weigh 1200 to 2700 "
@@ -240,10 +249,13 @@ static void finish_mix(gb_mix_table *t, family *f, gb_mix *mix, const char *id,
         t->diags->no_memory = true;
     if (mix->name == NULL)
         return;
-    size_t faults = t->diags->count;
+    /* Materials that could not be read would only raise false faults here. */
+    if (t->materials_broken)
+        return;
+    size_t faults = fault_count(t);
     link_parts(t, mix);
     check_mix(t, mix, f->list, (size_t)(mix - f->list));
-    if (t->diags->count == faults && t->diags->more == 0)
+    if (fault_count(t) == faults)
         check_yield(t, mix);
 }
 
@@ -263,15 +275,18 @@ static family *read_family(gb_mix_table *t, const char *file, const char *id,
     read_materials(t);
     gb_mix_file read = {0};
     gb_reader reader = {file, t->arena, t->diags};
-    size_t faults = t->diags->count;
+    size_t faults = fault_count(t);
+    f->broken = true;
     if (!gb_read_file(&reader, &GB_MIX_SCHEMA, &read))
         return f;
     f->list = read.list;
     f->count = read.count;
     /* Rules across keys speak only of groups that read without a fault. */
-    for (size_t i = 0; i < f->count && t->diags->count == faults; i++)
-        finish_mix(t, f, &f->list[i], id, family_length);
-    if (t->diags->count > faults)
+    for (size_t i = 0; i < f->count; i++)
+        if (!f->list[i].at.faulty && !f->list[i].at.inner)
+            finish_mix(t, f, &f->list[i], id, family_length);
+    f->broken = fault_count(t) > faults || t->materials_broken;
+    if (f->broken)
         f->count = 0;
     return f;
 }
@@ -319,17 +334,20 @@ const gb_mix *gb_mix_find(gb_mix_table *table, gb_ref id, const char *file) {
                   "'%s' names no mix; write family/name, such as bed/stiff-1-4", id.text);
         return NULL;
     }
-    size_t faults = table->diags->count;
+    bool broken = false;
     bool real = strncmp(id.text, MATERIALS, length) != 0 || MATERIALS[length] != '\0';
     for (size_t i = 0; real && i < table->folder_count; i++) {
         const char *path = path_of(table, table->folders[i], id.text, length);
         if (access(path, F_OK) != 0)
             continue;
-        const gb_mix *mix = find_in(read_family(table, path, id.text, length), id.text);
+        const family *f = read_family(table, path, id.text, length);
+        const gb_mix *mix = find_in(f, id.text);
         if (mix != NULL)
             return mix;
+        broken = broken || f == NULL || f->broken;
     }
-    if (table->diags->count == faults)
+    /* A mix of a broken file may well be there; its faults are told already. */
+    if (!broken)
         report_missing(table, id, file);
     return NULL;
 }

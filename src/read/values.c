@@ -123,15 +123,6 @@ static const char *text_of(gb_reader *r, const config_setting_t *s, const gb_key
     return copy;
 }
 
-static bool in_bounds(const gb_key *key, double value) {
-    double bound = 0;
-    if (key->least != NULL &&
-        gb_parse(key->quantity, key->least, &bound) == GB_NO_FAULT && value < bound)
-        return false;
-    return !(key->most != NULL &&
-             gb_parse(key->quantity, key->most, &bound) == GB_NO_FAULT && value > bound);
-}
-
 static bool quantity_of(gb_reader *r, const config_setting_t *s, const gb_key *key,
                         double *value) {
     const char *text = text_of(r, s, key);
@@ -142,7 +133,7 @@ static bool quantity_of(gb_reader *r, const config_setting_t *s, const gb_key *k
         bad_quantity(r, s, key, text, fault);
         return false;
     }
-    if (in_bounds(key, *value))
+    if (gb_in_bounds(key, *value))
         return true;
     gb_report(r->diags, r->file, line_of(s), "'%s': \"%s\" is out of bounds; write %s",
               key->name, cut(r, text), needed(r, key));
@@ -240,7 +231,7 @@ static void read_number(gb_reader *r, const config_setting_t *s, const gb_key *k
                   shown_number(r, s, value), needed(r, key));
         return;
     }
-    if (value < plain(key->least, -INFINITY) || value > plain(key->most, INFINITY)) {
+    if (value < plain(key->least, -HUGE_VAL) || value > plain(key->most, HUGE_VAL)) {
         gb_report(r->diags, r->file, line_of(s), "'%s' is %s, out of bounds; write %s",
                   key->name, shown_number(r, s, value), needed(r, key));
         return;
@@ -320,7 +311,7 @@ static void read_size(gb_reader *r, const config_setting_t *s, const gb_key *key
     gb_fault fault = gb_parse_size(text, &two[0], &two[1]);
     if (fault != GB_NO_FAULT)
         bad_quantity(r, s, key, text, fault);
-    else if (!in_bounds(key, two[0].m) || !in_bounds(key, two[1].m))
+    else if (!gb_in_bounds(key, two[0].m) || !gb_in_bounds(key, two[1].m))
         gb_report(r->diags, r->file, line_of(s),
                   "'%s': \"%s\" is out of bounds; write %s", key->name, text,
                   needed(r, key));
@@ -364,7 +355,7 @@ static void read_pace(gb_reader *r, const config_setting_t *s, const gb_key *key
     const char *text = text_of(r, s, key);
     if (text == NULL)
         return;
-    gb_pace pace = {NAN, NAN, NAN, line_of(s)};
+    gb_pace pace = {GB_NONE, GB_NONE, GB_NONE, line_of(s)};
     double *rates[] = {&pace.treads_s, &pace.m2_s, &pace.m3_s};
     gb_fault first = GB_NO_FAULT;
     for (int i = 0; i < 3; i++) {
@@ -379,7 +370,7 @@ static void read_pace(gb_reader *r, const config_setting_t *s, const gb_key *key
                       needed(r, key));
             return;
         }
-        *rates[i] = NAN;
+        *rates[i] = GB_NONE;
         if (fault != GB_FAULT_OTHER_KIND)
             first = fault;
     }
@@ -521,9 +512,9 @@ static void default_group(const gb_reader *r, const gb_schema *schema, char *out
 }
 
 static void default_quantity(const gb_key *key, void *out) {
-    double value = NAN;
+    double value = GB_NONE;
     if (key->kind == GB_KEY_NUMBER)
-        value = plain(key->fallback, NAN);
+        value = plain(key->fallback, GB_NONE);
     else if (key->kind == GB_KEY_CLOCK && key->fallback != NULL)
         (void)clock_of(key->fallback, &value);
     else if (key->fallback != NULL)
@@ -536,8 +527,8 @@ void gb_default_value(const gb_reader *reader, const gb_key *key, void *out) {
     int choice = key->kind == GB_KEY_CHOICE && key->fallback != NULL
                      ? choice_index(key, key->fallback)
                      : 0;
-    const gb_length none[2] = {{NAN}, {NAN}};
-    const gb_pace no_pace = {NAN, NAN, NAN, 0};
+    const gb_length none[2] = {{GB_NONE}, {GB_NONE}};
+    const gb_pace no_pace = {GB_NONE, GB_NONE, GB_NONE, 0};
     switch (key->kind) {
     case GB_KEY_QUANTITY:
     case GB_KEY_NUMBER:

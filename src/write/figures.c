@@ -82,8 +82,8 @@ static void show_area(const gb_figure *f, gb_system system, gb_text *to) {
 static void show_volume(const gb_figure *f, gb_system system, gb_text *to) {
     double m3 = f->value;
     double ft3 = in_unit(GB_VOLUME, "ft3", m3);
-    if (system == GB_METRIC && m3 < 0.1)
-        add(to, m3 * 1000.0, m3 < 0.01 ? 2 : 1, " L");
+    if (system == GB_METRIC && m3 < 0.9995)
+        add(to, m3 * 1000.0, m3 < 0.01 ? 2 : m3 < 0.1 ? 1 : 0, " L");
     else if (system == GB_METRIC)
         add(to, m3, 3, " m3");
     else

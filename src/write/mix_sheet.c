@@ -55,7 +55,7 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_system system, const char *l
     if (mix->part_count > 0)
         GB_ADD(&b, BATCH, gb_parts_fig(&b, mix, &q->recipe, q->bags, q->bucket));
     gb_add_makes(&b, &q->recipe, q->bags);
-    gb_add_water(&b, mix, &q->recipe, q->bags, (gb_share){NAN});
+    gb_add_water(&b, mix, &q->recipe, q->bags, (gb_share){GB_NONE});
     gb_add_mixing(&b, mix);
     GB_ADD(&b, LIFE, gb_num("life", GB_SHOW_DURATION, mix->life.s),
            gb_num("hot", GB_SHOW_DURATION, mix->life_hot.s));

@@ -62,7 +62,7 @@ run_case() { # folder
 for folder in "$here"/*/; do
     folder=${folder%/}
     [ -z "$only" ] || [ "$(basename "$folder")" = "$only" ] || continue
-    if ! ls "$folder"/{faults,sheet,takeoff,price}.txt >/dev/null 2>&1; then
+    if ! ls "$folder" | grep -qxE '(faults|sheet|takeoff|price)\.txt'; then
         echo "FAILED $(basename "$folder"): expects nothing"
         failed=$((failed + 1))
         continue

@@ -1,0 +1,4 @@
+for command in sheet takeoff price check; do
+    "$GAUGEBOX" "$command"
+    echo "exit $?"
+done

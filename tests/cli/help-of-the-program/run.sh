@@ -1,0 +1,3 @@
+"$GAUGEBOX" --help 2>err.txt
+echo "exit $?"
+wc -c <err.txt

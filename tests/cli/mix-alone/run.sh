@@ -1,0 +1,2 @@
+"$GAUGEBOX" mix bed/stiff-1-4
+echo "exit $?"

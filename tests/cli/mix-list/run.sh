@@ -1,0 +1,2 @@
+"$GAUGEBOX" mix
+echo "exit $?"

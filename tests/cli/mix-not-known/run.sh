@@ -1,0 +1,6 @@
+"$GAUGEBOX" mix bed/stiff-1-5
+echo "exit $?"
+"$GAUGEBOX" mix stiff-1-4
+echo "exit $?"
+"$GAUGEBOX" mix materials/portland-cement
+echo "exit $?"

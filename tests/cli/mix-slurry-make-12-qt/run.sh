@@ -1,0 +1,1 @@
+"$GAUGEBOX" mix slurry/neat --make 12qt | sed -n "/^GAUGE/,/^ORDER/p"

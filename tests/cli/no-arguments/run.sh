@@ -1,0 +1,3 @@
+"$GAUGEBOX" >out.txt
+echo "exit $?"
+wc -c <out.txt

@@ -1,0 +1,2 @@
+"$GAUGEBOX" sheet --colour "$EXAMPLES/library-entrance/job.cfg"
+echo "exit $?"

@@ -1,0 +1,3 @@
+"$GAUGEBOX" sheet "$EXAMPLES/library-entrance/job.cfg" -o /dev/full
+echo "exit $?"
+ls

@@ -1,0 +1,3 @@
+cp -r "$CASE/mine" "$CASE/job.cfg" .
+"$GAUGEBOX" sheet job.cfg --mixes mine
+echo "exit $?"

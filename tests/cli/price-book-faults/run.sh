@@ -1,0 +1,3 @@
+cp "$CASE"/*.cfg .
+"$GAUGEBOX" price job.cfg
+echo "exit $?"

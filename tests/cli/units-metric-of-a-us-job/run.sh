@@ -1,0 +1,1 @@
+"$GAUGEBOX" sheet --units metric "$EXAMPLES/library-entrance/job.cfg" | grep -e NEED -e "one standard"

@@ -1,0 +1,2 @@
+"$GAUGEBOX" sheet --units imperial "$EXAMPLES/library-entrance/job.cfg"
+echo "exit $?"

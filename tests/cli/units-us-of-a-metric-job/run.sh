@@ -1,0 +1,1 @@
+"$GAUGEBOX" sheet --units us "$EXAMPLES/boathouse-steps/job.cfg" | grep NEED

@@ -1,0 +1,2 @@
+"$GAUGEBOX" --version
+echo "exit $?"

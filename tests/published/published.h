@@ -1,0 +1,173 @@
+/* Outside checks: figures as other people printed them, against what the product makes
+   of the same question. One folder for each source, one table for each kind of figure.
+
+   Sources (the standard or book; a row that was not read there says so by its status):
+   - andalucia-slurry: Junta de Andalucia, Base de Costes de la Construccion 2024-01,
+     "Lechada de cemento"
+   - api-cement: oil-field cementing practice, API classes A and G
+   - army-en5466: US Army course EN 5466, Concrete and Masonry, moisture correction
+   - astm-c270: ASTM C270 as printed by BIA M1 (Masonry Magazine, March 1978) and Beall,
+     Masonry and Concrete (McGraw-Hill)
+   - astm-c476: ASTM C476; Taly, Design of Reinforced Masonry Structures; Masonry
+     Magazine, February 1994
+   - bed-practice: NAVEDTRA 14044 chapter 7; Natural Stone Institute, Dimension Stone
+     Design Manual 3.1.1; common practice of stone setting
+   - bucket: US gallon of 231 in3 (NIST Handbook 44 appendix C), common site figures
+   - building-trades-pocketbook: Building Trades Pocketbook, rubble masonry
+   - cmaa: CMAA handbook, materials for one m3 of mortar (from memory in part)
+   - concrete-bags: yields that bags of dry concrete print, no maker named
+   - concrete-construction: Concrete Construction, Q&A "Volume of grout"
+   - course-notes: quantity-surveying course notes with a fixed dry-to-wet factor
+   - cpwd: CPWD Delhi Analysis of Rates, coefficients for cement consumption
+   - cpwd-slurry: CPWD specification wording and ICAR lesson 20, slurry by area
+   - fm-5-428: FM 5-428 appendix A, rounded conversions; trade constants of water
+   - gillette-hill: Gillette and Hill, Concrete Construction: Methods and Costs, 1908
+   - is-456: IS 456, surface water of sand
+   - masonry-magazine-tms602: TMS 602 (ACI 530.1 / ASCE 6) article 1.8 C and D as printed
+     in Masonry Magazine, September 2004, and by a masonry contractors' association
+   - mixer-example: a mixer's mass limit, trade article; drum shares, common practice
+   - navy-ea: NAVEDTRA 14070 and 14071, Engineering Aid; NRMCA CIP 8
+   - ontario-code: Ontario Building Code, Division B 9.20
+   - pca-small-jobs: PCA Homeowner's Guide as printed by Beall, figure 3-3
+   - slurry-practice: common practice of stone slurry; ANSI A108.1A (from memory)
+   - stone-practice: BIA Technical Note 14A and M1-88; Beall; UFGS 03301A; common practice
+   - us-navy-builder: NAVEDTRA 14043 and 14045, rule 38 and the mortar of walls
+   - water-figures: Gillette and Hill; common practice; water of plastic and stiff mortar
+
+   A printed figure that the product does not meet stays, with the reason beside it as
+   `known_difference`; the check then fails as soon as the two agree. */
+#ifndef PUBLISHED_H
+#define PUBLISHED_H
+
+#include "gaugebox/gaugebox.h"
+
+/* How a figure got here. */
+typedef enum pub_status {
+    PUB_READ,        /* read in the named source */
+    PUB_SECOND_HAND, /* read in another work that quotes the source */
+    PUB_FROM_MEMORY, /* from memory of the named source */
+    PUB_PRACTICE,    /* common practice, with no standard behind it */
+    PUB_DERIVED      /* arithmetic on printed figures, stated beside the row */
+} pub_status;
+
+/* One printed figure. The tolerance is half the last printed digit or a percentage that
+   the table gives the reason of; exactly one of the two is set. */
+typedef struct pub_figure {
+    const char *id;
+    const char *source;
+    pub_status status;
+    double printed;
+    double tolerance;
+    double percent;
+    const char *known_difference;
+} pub_figure;
+
+/* A printed range, both ends counted in. */
+typedef struct pub_range {
+    const char *id;
+    const char *source;
+    pub_status status;
+    double low, high;
+    const char *known_difference;
+} pub_range;
+
+/* Expects the printed figure, or, with a known difference, that it is still not met.
+   The deviation of each row is logged (run the test with --verbose to see it). */
+void pub_check(const pub_figure *figure, double got);
+void pub_check_range(const pub_range *range, double got);
+/* The same for one of several things that a row holds for. */
+void pub_check_for(const char *what, const pub_figure *figure, double got);
+
+/* A number in a unit of the product's table as SI, and back; unknown units abort. */
+double pub_si(gb_kind kind, const char *unit, double number);
+double pub_in(gb_kind kind, const char *unit, double si);
+
+/* The shipped mix table. What it lends lives until pub_close. */
+typedef struct pub_table {
+    gb_arena arena;
+    gb_diags diags;
+    gb_mix_table *mixes;
+} pub_table;
+
+void pub_open(pub_table *table);
+void pub_close(pub_table *table);
+const gb_mix *pub_mix(pub_table *table, const char *id);
+const gb_material *pub_material(pub_table *table, const char *name);
+
+/* Fresh water at 1000 kg/m3, as the product counts it (fm-5-428 checks the product's own
+   figure). */
+gb_volume pub_water_volume(gb_mass mass);
+gb_mass pub_water_mass(gb_volume volume);
+
+/* The recipe of one usual bag of the mix; aborts when there is none. */
+gb_recipe pub_recipe(const gb_mix *mix);
+
+/* A mortar that is not shipped: volumes of shipped materials, plastic, 5 % air, its water
+   computed. A bulk density of 0 takes the shipped one. */
+typedef struct pub_ratio {
+    double cement, lime, sand;
+    double cement_kg_m3, sand_kg_m3;
+} pub_ratio;
+typedef struct pub_mortar {
+    gb_material material[3];
+    gb_part part[3];
+    size_t cement, lime, sand; /* where each is in `part`; lime 0 when there is none */
+    gb_mix mix;
+} pub_mortar;
+void pub_make_mortar(pub_table *table, const pub_ratio *ratio, pub_mortar *mortar);
+
+/* Mass of one part, or its gauged volume, in one m3 of the mortar. */
+double pub_kg_per_m3(const pub_mortar *mortar, size_t part);
+double pub_m3_per_m3(const pub_mortar *mortar, size_t part);
+
+/* Neat paste of cement and water: the shipped slurry with its water as stated. */
+typedef struct pub_paste {
+    gb_material cement;
+    gb_part part;
+    gb_mix mix;
+} pub_paste;
+void pub_make_paste(pub_table *table, double water_per_cement, double gravity,
+                    pub_paste *paste);
+
+/* A concrete by mass: kg of each, the gravities of its aggregates, its air. */
+typedef struct pub_masses {
+    double cement, sand, coarse, water;
+    double sand_gravity, coarse_gravity;
+    double air;
+} pub_masses;
+typedef struct pub_concrete {
+    gb_material material[3];
+    gb_part part[3];
+    gb_mix mix;
+} pub_concrete;
+void pub_make_concrete(pub_table *table, const pub_masses *masses,
+                       pub_concrete *concrete);
+
+/* The volume of one layer, all pieces, taken off by the product; lengths in metres. */
+typedef struct pub_laid {
+    gb_layer_kind kind;
+    double length, width, depth;
+    size_t count;
+} pub_laid;
+gb_take pub_take(const pub_laid *laid);
+
+/* A job of one piece with one layer, planned by the product. Weather and pace are not
+   stated and the mixer takes a cubic metre, until the caller says else. */
+typedef struct pub_job {
+    gb_job job;
+    gb_piece piece;
+    gb_layer layer;
+    double depth;
+    const gb_mix *mixes[1];
+    gb_waste waste;
+    gb_plan plan;
+} pub_job;
+void pub_volume_job(pub_job *job, const gb_mix *mix, gb_volume volume);
+void pub_laid_job(pub_job *job, const gb_mix *mix, const pub_laid *laid);
+void pub_add_waste(pub_job *job, double share);
+void pub_plan(pub_table *table, pub_job *job);
+
+/* The usual water of one bag with dry sand, as a plan of just that bag states it. */
+gb_volume pub_water_of_bag(pub_table *table, const gb_mix *mix);
+
+#endif
