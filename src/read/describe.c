@@ -79,59 +79,59 @@ static void describe_quantity(const gb_key *key, gb_text *to) {
         gb_text_add(to, ", or several in [ ]");
 }
 
+static void describe_number(const gb_key *key, gb_text *to) {
+    gb_text_add(to, key->kind == GB_KEY_WHOLE ? "a whole number" : "a number");
+    add_bounds(key, to);
+    gb_text_add(to, ", without a unit");
+}
+
+static void describe_group(const gb_key *key, gb_text *to) {
+    bool list = key->kind == GB_KEY_GROUPS;
+    gb_text_add(to, list ? "a list of groups, as " : "a group, as ");
+    if (key->example != NULL)
+        gb_text_add(to, key->example);
+    else
+        gb_text_add(to, list ? "( { ... }, { ... } )" : "{ ... }");
+}
+
+static void describe_choice(const gb_key *key, gb_text *to) {
+    gb_text_add(to, key->kind == GB_KEY_CHOICES ? "a list in [ ] of " : "");
+    add_choices(key, to);
+}
+
+static void describe_size(const gb_key *key, gb_text *to) {
+    gb_text_add(to, "two lengths");
+    add_bounds(key, to);
+    gb_text_add(to, ", such as \"5 ft x 14 in\"");
+}
+
 void gb_describe_key(const gb_key *key, gb_text *to) {
-    switch (key->kind) {
-    case GB_KEY_FORMAT:
-        gb_text_add(to, "1");
-        return;
-    case GB_KEY_QUANTITY:
-    case GB_KEY_QUANTITIES:
-        describe_quantity(key, to);
-        return;
-    case GB_KEY_WHOLE:
-    case GB_KEY_NUMBER:
-        gb_text_add(to, key->kind == GB_KEY_WHOLE ? "a whole number" : "a number");
-        add_bounds(key, to);
-        gb_text_add(to, ", without a unit");
-        return;
-    case GB_KEY_SIZE:
-        gb_text_add(to, "two lengths");
-        add_bounds(key, to);
-        gb_text_add(to, ", such as \"5 ft x 14 in\"");
-        return;
-    case GB_KEY_CHOICE:
-        add_choices(key, to);
-        return;
-    case GB_KEY_CHOICES:
-        gb_text_add(to, "a list in [ ] of ");
-        add_choices(key, to);
-        return;
-    case GB_KEY_TEXT:
-    case GB_KEY_REF:
-        gb_text_add(to, "a text in double quotes");
-        return;
-    case GB_KEY_WORDS:
-        gb_text_add(to, "a text by language, as { en = \"...\"; }");
-        return;
-    case GB_KEY_WORDS_LIST:
-        gb_text_add(to, "a list of texts by language, as ( { en = \"...\"; } )");
-        return;
-    case GB_KEY_FLAG:
-        gb_text_add(to, "true or false");
-        return;
-    case GB_KEY_CLOCK:
-        gb_text_add(to, "a time of day, such as \"07:30\"");
-        return;
-    case GB_KEY_PACE:
-        gb_text_add(to, "a pace, such as \"3 treads/h\", \"40 ft2/h\" or \"3 ft3/h\"");
-        return;
-    case GB_KEY_GROUP:
-        gb_text_add(to, "a group, as ");
-        gb_text_add(to, key->example != NULL ? key->example : "{ ... }");
-        return;
-    case GB_KEY_GROUPS:
-        gb_text_add(to, "a list of groups, as ");
-        gb_text_add(to, key->example != NULL ? key->example : "( { ... }, { ... } )");
-        return;
-    }
+    static const struct {
+        const char *words; /* or NULL: */
+        void (*describe)(const gb_key *, gb_text *);
+    } WAYS[] = {
+        [GB_KEY_FORMAT] = {"1", NULL},
+        [GB_KEY_TEXT] = {"a text in double quotes", NULL},
+        [GB_KEY_REF] = {"a text in double quotes", NULL},
+        [GB_KEY_WORDS] = {"a text by language, as { en = \"...\"; }", NULL},
+        [GB_KEY_WORDS_LIST] = {"a list of texts by language, as ( { en = \"...\"; } )",
+                               NULL},
+        [GB_KEY_FLAG] = {"true or false", NULL},
+        [GB_KEY_CLOCK] = {"a time of day, such as \"07:30\"", NULL},
+        [GB_KEY_PACE] = {"a pace, such as \"3 treads/h\", \"40 ft2/h\" or \"3 ft3/h\"",
+                         NULL},
+        [GB_KEY_QUANTITY] = {NULL, describe_quantity},
+        [GB_KEY_QUANTITIES] = {NULL, describe_quantity},
+        [GB_KEY_WHOLE] = {NULL, describe_number},
+        [GB_KEY_NUMBER] = {NULL, describe_number},
+        [GB_KEY_SIZE] = {NULL, describe_size},
+        [GB_KEY_CHOICE] = {NULL, describe_choice},
+        [GB_KEY_CHOICES] = {NULL, describe_choice},
+        [GB_KEY_GROUP] = {NULL, describe_group},
+        [GB_KEY_GROUPS] = {NULL, describe_group},
+    };
+    if (WAYS[key->kind].words != NULL)
+        gb_text_add(to, WAYS[key->kind].words);
+    else
+        WAYS[key->kind].describe(key, to);
 }

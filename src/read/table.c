@@ -167,29 +167,36 @@ static void check_parts(gb_mix_table *t, const gb_mix *mix) {
                       mix->name);
 }
 
-/* The three figures of the basis in use: all there, in order, and none of the other. */
+/* True when the three figures of the basis in use are stated, and none of the other. */
+static bool water_is_stated(const gb_water *w) {
+    bool label = w->basis == GB_WATER_LABEL;
+    const double shares[] = {w->least.of_one, w->usual.of_one, w->most.of_one};
+    const double volumes[] = {w->bag_least.m3, w->bag_usual.m3, w->bag_most.m3};
+    for (int i = 0; i < 3; i++)
+        if (isnan(shares[i]) != label || isnan(volumes[i]) == label)
+            return false;
+    return true;
+}
+
 static void check_water(gb_mix_table *t, const gb_mix *mix) {
-    bool both = mix->label.at.line != 0 && mix->part_count > 0;
     const gb_water *w = &mix->water;
     bool label = w->basis == GB_WATER_LABEL;
-    double three[2][3] = {{w->least.of_one, w->usual.of_one, w->most.of_one},
-                          {w->bag_least.m3, w->bag_usual.m3, w->bag_most.m3}};
-    const double *in_use = three[label ? 1 : 0];
-    const double *other = three[label ? 0 : 1];
-    for (int i = 0; i < 3; i++)
-        if (isnan(in_use[i]) || !isnan(other[i])) {
-            gb_report(t->diags, mix->file, mix->at.line,
-                      "the water of '%s' must state all three of %s, and no others",
-                      mix->name,
-                      label ? "bag_least, bag_usual, bag_never_past"
-                            : "least, usual, never_past");
-            return;
-        }
-    if (in_use[0] > in_use[1] || in_use[1] > in_use[2])
+    if (!water_is_stated(w)) {
+        gb_report(
+            t->diags, mix->file, mix->at.line,
+            "the water of '%s' must state all three of %s, and no others", mix->name,
+            label ? "bag_least, bag_usual, bag_never_past" : "least, usual, never_past");
+        return;
+    }
+    bool rises =
+        label ? w->bag_least.m3 <= w->bag_usual.m3 && w->bag_usual.m3 <= w->bag_most.m3
+              : w->least.of_one <= w->usual.of_one && w->usual.of_one <= w->most.of_one;
+    if (!rises)
         gb_report(t->diags, mix->file, mix->at.line,
                   "the water of '%s' runs backwards; least must not be over usual, nor "
                   "usual over never past",
                   mix->name);
+    bool both = mix->label.at.line != 0 && mix->part_count > 0;
     if (!both && label != (mix->label.at.line != 0))
         gb_report(t->diags, mix->file, mix->at.line,
                   "the water of '%s' is counted by %s; a site mix counts by demand or "
