@@ -11,11 +11,6 @@
 
 static const double WATER_DENSITY = 1000.0;
 
-gb_share gb_job_moisture(const gb_job *job) {
-    return isnan(job->sand.moisture.of_one) ? gb_sand_moisture(job->sand.state)
-                                            : job->sand.moisture;
-}
-
 gb_status gb_job_area_pace(const gb_job *job, double *m2_s) {
     const gb_pace *pace = &job->crew.pace;
     *m2_s = pace->m2_s;

@@ -1,6 +1,5 @@
-#include "gaugebox/mix.h"
-
 #include "gaugebox/count.h"
+#include "gaugebox/plan.h"
 
 #include <math.h>
 
@@ -10,6 +9,11 @@ gb_share gb_sand_moisture(gb_sand_state state) {
     static const double SHARES[] = {
         [GB_NEARLY_DRY] = 0.02, [GB_DAMP] = 0.05, [GB_WET] = 0.08};
     return (gb_share){SHARES[state]};
+}
+
+gb_share gb_job_moisture(const gb_job *job) {
+    return isnan(job->sand.moisture.of_one) ? gb_sand_moisture(job->sand.state)
+                                            : job->sand.moisture;
 }
 
 gb_status gb_water_to_add(const gb_mix *mix, const gb_recipe *recipe, gb_share moisture,
