@@ -63,8 +63,12 @@ typedef struct gb_unit {
     double zero;
 } gb_unit;
 
-/* The table of all names of all units; *count tells how many rows. */
+/* The table of all names of all units, sorted by name; *count tells how many rows. */
 const gb_unit *gb_units(size_t *count);
+
+/* The first row whose name does not begin before `first`; those that begin with it follow
+   one another, and *end is the end of the table. */
+const gb_unit *gb_units_from(char first, const gb_unit **end);
 
 /* The SI value of `number` in `unit`, and the number in `unit` of an SI value. */
 double gb_from_unit(const gb_unit *unit, double number);

@@ -196,12 +196,10 @@ static void offer_unit(const gb_unit *unit, const char *at, gb_kind kind,
 }
 
 static found_units find_units(const char *at, gb_kind kind) {
-    size_t count = 0;
-    const gb_unit *units = gb_units(&count);
     found_units found = {NULL, NULL, 0, 0};
-    for (size_t i = 0; i < count; i++)
-        if (units[i].name[0] == *at)
-            offer_unit(&units[i], at, kind, &found);
+    const gb_unit *end = NULL;
+    for (const gb_unit *u = gb_units_from(*at, &end); u < end && u->name[0] == *at; u++)
+        offer_unit(u, at, kind, &found);
     return found;
 }
 

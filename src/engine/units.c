@@ -15,82 +15,83 @@
 #define UNIT(n, k, f, d)                                                                 \
     { .name = (n), .kind = (k), .factor = (f), .divisor = (d), .zero = 0.0 }
 
+/* Sorted by the bytes of the name, so that a first letter is found by halving. */
 static const gb_unit UNITS[] = {
-    UNIT("mm", GB_LENGTH, 1.0, 1000.0),
-    UNIT("cm", GB_LENGTH, 1.0, 100.0),
-    UNIT("m", GB_LENGTH, 1.0, 1.0),
-    UNIT("in", GB_LENGTH, INCH, 1.0),
-    UNIT("inch", GB_LENGTH, INCH, 1.0),
-    UNIT("inches", GB_LENGTH, INCH, 1.0),
-    UNIT("''", GB_LENGTH, INCH, 1.0),
-    UNIT("ft", GB_LENGTH, FOOT, 1.0),
-    UNIT("foot", GB_LENGTH, FOOT, 1.0),
-    UNIT("feet", GB_LENGTH, FOOT, 1.0),
+    UNIT("%", GB_SHARE, 1.0, 100.0),
+    UNIT("%", GB_SLOPE, 1.0, 100.0),
     UNIT("'", GB_LENGTH, FOOT, 1.0),
-    UNIT("yd", GB_LENGTH, YARD, 1.0),
-    UNIT("mm2", GB_AREA, 1.0, 1e6),
-    UNIT("cm2", GB_AREA, 1.0, 1e4),
-    UNIT("m2", GB_AREA, 1.0, 1.0),
-    UNIT("in2", GB_AREA, INCH *INCH, 1.0),
-    UNIT("ft2", GB_AREA, FOOT2, 1.0),
-    UNIT("sq ft", GB_AREA, FOOT2, 1.0),
-    UNIT("yd2", GB_AREA, YARD *YARD, 1.0),
-    UNIT("mL", GB_VOLUME, 1.0, 1e6),
-    UNIT("ml", GB_VOLUME, 1.0, 1e6),
-    UNIT("L", GB_VOLUME, 1.0, 1000.0),
-    UNIT("l", GB_VOLUME, 1.0, 1000.0),
-    UNIT("litre", GB_VOLUME, 1.0, 1000.0),
-    UNIT("litres", GB_VOLUME, 1.0, 1000.0),
-    UNIT("liter", GB_VOLUME, 1.0, 1000.0),
-    UNIT("liters", GB_VOLUME, 1.0, 1000.0),
-    UNIT("m3", GB_VOLUME, 1.0, 1.0),
-    UNIT("in3", GB_VOLUME, INCH *INCH *INCH, 1.0),
-    UNIT("ft3", GB_VOLUME, FOOT3, 1.0),
-    UNIT("cu ft", GB_VOLUME, FOOT3, 1.0),
-    UNIT("yd3", GB_VOLUME, YARD *YARD *YARD, 1.0),
-    UNIT("cu yd", GB_VOLUME, YARD *YARD *YARD, 1.0),
-    UNIT("gal", GB_VOLUME, GALLON, 1.0),
-    UNIT("qt", GB_VOLUME, GALLON, 4.0),
-    UNIT("pt", GB_VOLUME, GALLON, 8.0),
-    UNIT("fl oz", GB_VOLUME, GALLON, 128.0),
-    UNIT("g", GB_MASS, 1.0, 1000.0),
-    UNIT("kg", GB_MASS, 1.0, 1.0),
-    UNIT("t", GB_MASS, 1000.0, 1.0),
-    UNIT("tonne", GB_MASS, 1000.0, 1.0),
-    UNIT("tonnes", GB_MASS, 1000.0, 1.0),
-    UNIT("oz", GB_MASS, POUND, 16.0),
-    UNIT("lb", GB_MASS, POUND, 1.0),
-    UNIT("lbs", GB_MASS, POUND, 1.0),
-    UNIT("short ton", GB_MASS, 2000.0 * POUND, 1.0),
-    UNIT("kg/m3", GB_DENSITY, 1.0, 1.0),
-    UNIT("lb/ft3", GB_DENSITY, POUND, FOOT3),
-    UNIT("lb/yd3", GB_DENSITY, POUND, YARD *YARD *YARD),
+    UNIT("''", GB_LENGTH, INCH, 1.0),
     UNIT("C", GB_TEMP, 1.0, 1.0),
-    UNIT("°C", GB_TEMP, 1.0, 1.0),
     {.name = "F", .kind = GB_TEMP, .factor = 5.0, .divisor = 9.0, .zero = 32.0},
-    {.name = "°F", .kind = GB_TEMP, .factor = 5.0, .divisor = 9.0, .zero = 32.0},
-    UNIT("s", GB_DURATION, 1.0, 1.0),
-    UNIT("min", GB_DURATION, 60.0, 1.0),
-    UNIT("m", GB_DURATION, 60.0, 1.0),
-    UNIT("h", GB_DURATION, 3600.0, 1.0),
-    UNIT("hr", GB_DURATION, 3600.0, 1.0),
-    UNIT("hours", GB_DURATION, 3600.0, 1.0),
+    UNIT("L", GB_VOLUME, 1.0, 1000.0),
+    UNIT("cm", GB_LENGTH, 1.0, 100.0),
+    UNIT("cm2", GB_AREA, 1.0, 1e4),
+    UNIT("cu ft", GB_VOLUME, FOOT3, 1.0),
+    UNIT("cu yd", GB_VOLUME, YARD *YARD *YARD, 1.0),
     UNIT("d", GB_DURATION, 86400.0, 1.0),
     UNIT("day", GB_DURATION, 86400.0, 1.0),
     UNIT("days", GB_DURATION, 86400.0, 1.0),
-    UNIT("%", GB_SHARE, 1.0, 100.0),
-    UNIT("%", GB_SLOPE, 1.0, 100.0),
-    UNIT("in/ft", GB_SLOPE, INCH, FOOT),
-    UNIT("mm/m", GB_SLOPE, 1.0, 1000.0),
-    UNIT("m/s", GB_SPEED, 1.0, 1.0),
-    UNIT("km/h", GB_SPEED, 1000.0, 3600.0),
-    UNIT("mph", GB_SPEED, 5280.0 * FOOT, 3600.0),
-    UNIT("treads/h", GB_TREAD_PACE, 1.0, 3600.0),
-    UNIT("tread/h", GB_TREAD_PACE, 1.0, 3600.0),
+    UNIT("feet", GB_LENGTH, FOOT, 1.0),
+    UNIT("fl oz", GB_VOLUME, GALLON, 128.0),
+    UNIT("foot", GB_LENGTH, FOOT, 1.0),
+    UNIT("ft", GB_LENGTH, FOOT, 1.0),
+    UNIT("ft2", GB_AREA, FOOT2, 1.0),
     UNIT("ft2/h", GB_AREA_PACE, FOOT2, 3600.0),
-    UNIT("m2/h", GB_AREA_PACE, 1.0, 3600.0),
+    UNIT("ft3", GB_VOLUME, FOOT3, 1.0),
     UNIT("ft3/h", GB_VOLUME_PACE, FOOT3, 3600.0),
+    UNIT("g", GB_MASS, 1.0, 1000.0),
+    UNIT("gal", GB_VOLUME, GALLON, 1.0),
+    UNIT("h", GB_DURATION, 3600.0, 1.0),
+    UNIT("hours", GB_DURATION, 3600.0, 1.0),
+    UNIT("hr", GB_DURATION, 3600.0, 1.0),
+    UNIT("in", GB_LENGTH, INCH, 1.0),
+    UNIT("in/ft", GB_SLOPE, INCH, FOOT),
+    UNIT("in2", GB_AREA, INCH *INCH, 1.0),
+    UNIT("in3", GB_VOLUME, INCH *INCH *INCH, 1.0),
+    UNIT("inch", GB_LENGTH, INCH, 1.0),
+    UNIT("inches", GB_LENGTH, INCH, 1.0),
+    UNIT("kg", GB_MASS, 1.0, 1.0),
+    UNIT("kg/m3", GB_DENSITY, 1.0, 1.0),
+    UNIT("km/h", GB_SPEED, 1000.0, 3600.0),
+    UNIT("l", GB_VOLUME, 1.0, 1000.0),
+    UNIT("lb", GB_MASS, POUND, 1.0),
+    UNIT("lb/ft3", GB_DENSITY, POUND, FOOT3),
+    UNIT("lb/yd3", GB_DENSITY, POUND, YARD *YARD *YARD),
+    UNIT("lbs", GB_MASS, POUND, 1.0),
+    UNIT("liter", GB_VOLUME, 1.0, 1000.0),
+    UNIT("liters", GB_VOLUME, 1.0, 1000.0),
+    UNIT("litre", GB_VOLUME, 1.0, 1000.0),
+    UNIT("litres", GB_VOLUME, 1.0, 1000.0),
+    UNIT("m", GB_LENGTH, 1.0, 1.0),
+    UNIT("m", GB_DURATION, 60.0, 1.0),
+    UNIT("m/s", GB_SPEED, 1.0, 1.0),
+    UNIT("m2", GB_AREA, 1.0, 1.0),
+    UNIT("m2/h", GB_AREA_PACE, 1.0, 3600.0),
+    UNIT("m3", GB_VOLUME, 1.0, 1.0),
     UNIT("m3/h", GB_VOLUME_PACE, 1.0, 3600.0),
+    UNIT("mL", GB_VOLUME, 1.0, 1e6),
+    UNIT("min", GB_DURATION, 60.0, 1.0),
+    UNIT("ml", GB_VOLUME, 1.0, 1e6),
+    UNIT("mm", GB_LENGTH, 1.0, 1000.0),
+    UNIT("mm/m", GB_SLOPE, 1.0, 1000.0),
+    UNIT("mm2", GB_AREA, 1.0, 1e6),
+    UNIT("mph", GB_SPEED, 5280.0 * FOOT, 3600.0),
+    UNIT("oz", GB_MASS, POUND, 16.0),
+    UNIT("pt", GB_VOLUME, GALLON, 8.0),
+    UNIT("qt", GB_VOLUME, GALLON, 4.0),
+    UNIT("s", GB_DURATION, 1.0, 1.0),
+    UNIT("short ton", GB_MASS, 2000.0 * POUND, 1.0),
+    UNIT("sq ft", GB_AREA, FOOT2, 1.0),
+    UNIT("t", GB_MASS, 1000.0, 1.0),
+    UNIT("tonne", GB_MASS, 1000.0, 1.0),
+    UNIT("tonnes", GB_MASS, 1000.0, 1.0),
+    UNIT("tread/h", GB_TREAD_PACE, 1.0, 3600.0),
+    UNIT("treads/h", GB_TREAD_PACE, 1.0, 3600.0),
+    UNIT("yd", GB_LENGTH, YARD, 1.0),
+    UNIT("yd2", GB_AREA, YARD *YARD, 1.0),
+    UNIT("yd3", GB_VOLUME, YARD *YARD *YARD, 1.0),
+    UNIT("°C", GB_TEMP, 1.0, 1.0),
+    {.name = "°F", .kind = GB_TEMP, .factor = 5.0, .divisor = 9.0, .zero = 32.0},
 };
 
 const gb_unit *gb_units(size_t *count) {
@@ -106,9 +107,25 @@ double gb_to_unit(const gb_unit *unit, double si) {
     return si * unit->divisor / unit->factor + unit->zero;
 }
 
+const gb_unit *gb_units_from(char first, const gb_unit **end) {
+    size_t low = 0;
+    size_t high = sizeof UNITS / sizeof UNITS[0];
+    *end = UNITS + high;
+    while (low < high) {
+        size_t middle = low + (high - low) / 2;
+        if ((unsigned char)UNITS[middle].name[0] < (unsigned char)first)
+            low = middle + 1;
+        else
+            high = middle;
+    }
+    return UNITS + low;
+}
+
 const gb_unit *gb_find_unit(gb_kind kind, const char *name) {
-    for (size_t i = 0; i < sizeof UNITS / sizeof UNITS[0]; i++)
-        if (UNITS[i].kind == kind && strcmp(UNITS[i].name, name) == 0)
-            return &UNITS[i];
+    const gb_unit *end = NULL;
+    for (const gb_unit *u = gb_units_from(name[0], &end);
+         u < end && u->name[0] == name[0]; u++)
+        if (u->kind == kind && strcmp(u->name, name) == 0)
+            return u;
     return NULL;
 }

@@ -122,33 +122,56 @@ static bool scan_word(scan *s) {
     return true;
 }
 
-/* White space and signs; @include is looked for where a line begins. */
-static bool scan_sign(scan *s) {
-    if (*s->at++ != '\n')
-        return true;
+static bool scan_line_end(scan *s) {
+    s->at++;
     s->line++;
     return scan_include(s);
 }
 
-/* One step from s->at on; the end of the text is NUL. */
-static bool scan_step(scan *s) {
-    char c = *s->at;
-    if (c == '"')
-        return scan_string(s);
-    if (c == '/' && s->at[1] == '*')
+static bool scan_stroke(scan *s) {
+    if (s->at[1] == '*')
         return scan_comment(s);
-    if (c == '#' || (c == '/' && s->at[1] == '/')) {
-        s->at += strcspn(s->at, "\n");
-        return true;
-    }
-    if (strchr("({[", c) != NULL)
-        return open_bracket(s, c);
-    if (strchr(")}]", c) != NULL)
-        return close_bracket(s, c);
+    s->at += s->at[1] == '/' ? strcspn(s->at, "\n") : 1;
+    return true;
+}
+
+/* What is neither a mark nor white space: a word, a number, or a sign. */
+static bool scan_rest(scan *s) {
+    char c = *s->at;
     if (c >= '0' && c <= '9')
         return scan_number(s);
-    bool begins_word = gb_word_char(c) && c != '-' && c != '+' && c != '.';
-    return begins_word ? scan_word(s) : scan_sign(s);
+    if (gb_word_char(c) && c != '-' && c != '+' && c != '.')
+        return scan_word(s);
+    s->at++;
+    return true;
+}
+
+/* One step from s->at on; the end of the text is NUL. */
+static bool scan_step(scan *s) {
+    switch (*s->at) {
+    case ' ':
+        s->at++;
+        return true;
+    case '\n':
+        return scan_line_end(s);
+    case '"':
+        return scan_string(s);
+    case '/':
+        return scan_stroke(s);
+    case '#':
+        s->at += strcspn(s->at, "\n");
+        return true;
+    case '(':
+    case '{':
+    case '[':
+        return open_bracket(s, *s->at);
+    case ')':
+    case '}':
+    case ']':
+        return close_bracket(s, *s->at);
+    default:
+        return scan_rest(s);
+    }
 }
 
 /* The bytes that must follow a first byte of UTF-8, or -1 when it cannot be one. */
