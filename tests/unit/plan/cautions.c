@@ -1,0 +1,379 @@
+/* Cautions of a plan: what raises each, with which value, and that each comes once. */
+#include <criterion/criterion.h>
+#include <criterion/new/assert.h>
+#include <string.h>
+
+#include "fixture.h"
+
+/* How a mason takes each: a stop means no mix is made or nothing is set until it is
+   mended. Sources: TMS 602 for the masonry bands and frozen units, else practice. */
+static const struct {
+    gb_caution_code code;
+    gb_severity severity;
+    const char *source;
+} CODES[] = {
+    {GB_C_MIXER_SMALL, GB_CAUTION, "common practice"},
+    {GB_C_MIXER_WEAK, GB_CAUTION, "common practice"},
+    {GB_C_MIXER_TOO_SMALL, GB_STOP, "common practice"},
+    {GB_C_LIFE_SHORT, GB_CAUTION, "common practice"},
+    {GB_C_SCORED_THIN, GB_NOTE, "common practice"},
+    {GB_C_DEPTH_SPREAD, GB_CAUTION, "common practice"},
+    {GB_C_NO_PACE, GB_NOTE, "common practice"},
+    {GB_C_SAND_TOO_WET, GB_STOP, "common practice"},
+    {GB_C_COLD_40, GB_CAUTION, "TMS 602"},
+    {GB_C_COLD_32, GB_CAUTION, "TMS 602"},
+    {GB_C_COLD_25, GB_CAUTION, "TMS 602"},
+    {GB_C_COLD_20, GB_STOP, "TMS 602"},
+    {GB_C_HOT, GB_CAUTION, "TMS 602"},
+    {GB_C_HOT_SHADE, GB_CAUTION, "TMS 602"},
+    {GB_C_STONE_COLD, GB_STOP, "common practice"},
+    {GB_C_UNITS_FROZEN, GB_STOP, "TMS 602"},
+    {GB_C_FROST_DUE, GB_STOP, "common practice"},
+    {GB_C_RAIN, GB_STOP, "common practice"},
+};
+_Static_assert(ROWS_OF(CODES) == GB_CAUTION_CODES, "a row for every code");
+
+Test(cautions, every_code_has_its_severity_and_source) {
+    for (size_t i = 0; i < ROWS_OF(CODES); i++) {
+        cr_expect(CODES[i].code == (gb_caution_code)i, "row %zu is out of order", i);
+        cr_expect(gb_caution_severity(CODES[i].code) == CODES[i].severity, "code %zu", i);
+        const char *source = gb_caution_source(CODES[i].code);
+        cr_expect(source != NULL && strstr(source, CODES[i].source) != NULL,
+                  "code %zu: source '%s'", i, source);
+    }
+}
+
+#define CODE(name)                                                                       \
+    { #name, GB_##name }
+static const struct {
+    const char *name;
+    gb_caution_code code;
+} NAMES[] = {
+    CODE(C_MIXER_SMALL),  CODE(C_MIXER_WEAK),   CODE(C_MIXER_TOO_SMALL),
+    CODE(C_LIFE_SHORT),   CODE(C_SCORED_THIN),  CODE(C_DEPTH_SPREAD),
+    CODE(C_NO_PACE),      CODE(C_SAND_TOO_WET), CODE(C_COLD_40),
+    CODE(C_COLD_32),      CODE(C_COLD_25),      CODE(C_COLD_20),
+    CODE(C_HOT),          CODE(C_HOT_SHADE),    CODE(C_STONE_COLD),
+    CODE(C_UNITS_FROZEN), CODE(C_FROST_DUE),    CODE(C_RAIN),
+};
+_Static_assert(ROWS_OF(NAMES) == GB_CAUTION_CODES, "a name for every code");
+
+static const struct {
+    const char *code, *label;
+} LABELS[] = {
+#define GB_ROW(code, label, words) {#code, label},
+#include "gaugebox/rows.def"
+#undef GB_ROW
+};
+
+/* The label that a sheet prints says the severity: the words and the table agree. */
+Test(cautions, the_printed_label_is_the_severity) {
+    static const char *const SEVERITIES[] = {
+        [GB_NOTE] = "NOTE", [GB_CAUTION] = "CAUTION", [GB_STOP] = "STOP"};
+    for (size_t i = 0; i < ROWS_OF(NAMES); i++) {
+        size_t found = 0;
+        for (size_t k = 0; k < ROWS_OF(LABELS); k++) {
+            if (strcmp(LABELS[k].code, NAMES[i].name) != 0)
+                continue;
+            found++;
+            const char *want = SEVERITIES[gb_caution_severity(NAMES[i].code)];
+            cr_expect(strcmp(LABELS[k].label, want) == 0, "%s is labelled %s, not %s",
+                      NAMES[i].name, LABELS[k].label, want);
+        }
+        cr_expect(found == 1, "%s: %zu rows", NAMES[i].name, found);
+    }
+}
+
+/* The mixers of the rows below: 1:4 makes 3.4218 ft3 of 452.402 lb a bag; the library
+   job lays a bag on 27.53 ft2, and it lives 2 h: 13.77 ft2 an hour are a bag. */
+static const struct {
+    const char *id;
+    double usable, most, pace; /* ft3, lb, ft2 an hour; NaN: none */
+    gb_caution_code code;      /* GB_CAUTION_CODES: none of the four */
+    double value, limit;       /* ft3 or lb */
+} MIXERS[] = {
+    {"one bag", 3.5, NAN, 20, GB_CAUTION_CODES, 0, 0},
+    {"half a bag", 1.8, NAN, 20, GB_C_MIXER_SMALL, 1.8, 3.4218},
+    {"hardly a bag", 3.42, NAN, 20, GB_C_MIXER_SMALL, 3.42, 3.4218},
+    {"half a bag borne", 6, 230, 20, GB_C_MIXER_WEAK, 230, 452.402},
+    {"a bag borne", 6, 453, 20, GB_CAUTION_CODES, 0, 0},
+    /* an eighth makes 0.42773 ft3 */
+    {"below an eighth", 0.427, NAN, 20, GB_C_MIXER_TOO_SMALL, 0.427, 0.42773},
+    {"an eighth", 0.428, NAN, 20, GB_C_MIXER_SMALL, 0.428, 3.4218},
+    {"a bag in its life", 6, NAN, 14, GB_CAUTION_CODES, 0, 0},
+};
+static const gb_caution_code MIXER_CODES[] = {GB_C_MIXER_SMALL, GB_C_MIXER_WEAK,
+                                              GB_C_MIXER_TOO_SMALL, GB_C_LIFE_SHORT};
+
+static void mixer_job(fx_job *f, double usable, double most, double pace) {
+    fx_library(f);
+    f->job.crew.mixer.usable.m3 = usable * FT3;
+    f->job.crew.mixer.most.kg = most * LB;
+    f->job.crew.pace = (gb_pace){NAN, pace * FT2 / HOUR, NAN, 0};
+}
+
+Test(cautions, mixers) {
+    for (size_t i = 0; i < ROWS_OF(MIXERS); i++) {
+        gb_arena arena;
+        gb_plan plan;
+        fx_job f;
+        fx_open(&arena);
+        mixer_job(&f, MIXERS[i].usable, MIXERS[i].most, MIXERS[i].pace);
+        fx_plan(&f, &arena, &plan);
+        const gb_mix_plan *p = fx_of(&plan, FX_BED.id);
+        for (size_t k = 0; k < ROWS_OF(MIXER_CODES); k++)
+            cr_expect(fx_cautions(p, MIXER_CODES[k]) ==
+                          (size_t)(MIXER_CODES[k] == MIXERS[i].code),
+                      "%s: code %d", MIXERS[i].id, MIXER_CODES[k]);
+        const gb_caution *c = fx_caution(p, MIXERS[i].code);
+        double unit = MIXERS[i].code == GB_C_MIXER_WEAK ? LB : FT3;
+        if (c != NULL) {
+            cr_expect(fx_near(c->value / unit, MIXERS[i].value, 1e-9), "%s: value %.5f",
+                      MIXERS[i].id, c->value / unit);
+            cr_expect(fx_near(c->limit / unit, MIXERS[i].limit, 0.0005), "%s: limit %.5f",
+                      MIXERS[i].id, c->limit / unit);
+        }
+        gb_arena_release(&arena);
+    }
+}
+
+/* What fits one batch is no matter of the mixer: 0.3 ft3 in 1 ft3. */
+Test(cautions, a_small_need_does_not_mind_a_small_mixer) {
+    gb_arena arena;
+    gb_plan plan;
+    fx_job f;
+    fx_open(&arena);
+    fx_empty(&f);
+    fx_volume(&f, &FX_BED, 0.3 * FT3);
+    f.job.crew.mixer.usable.m3 = 1 * FT3;
+    f.job.crew.pace.m3_s = 1 * FT3 / HOUR;
+    fx_plan(&f, &arena, &plan);
+    cr_expect(plan.mixes[0].cautions.count == 0, "%zu cautions",
+              plan.mixes[0].cautions.count);
+    gb_arena_release(&arena);
+}
+
+/* A slow crew: 10 ft2 an hour place 20 / 27.53 = 0.73 of a bag in its life. */
+Test(cautions, a_slow_crew) {
+    gb_arena arena;
+    gb_plan plan;
+    fx_job f;
+    fx_open(&arena);
+    mixer_job(&f, 6, NAN, 10);
+    fx_plan(&f, &arena, &plan);
+    const gb_mix_plan *p = fx_of(&plan, FX_BED.id);
+    cr_expect(p->batching.most_bags == 0.625 && p->batching.limit == GB_LIMIT_TIME);
+    for (size_t k = 0; k < ROWS_OF(MIXER_CODES); k++)
+        cr_expect(fx_cautions(p, MIXER_CODES[k]) ==
+                      (size_t)(MIXER_CODES[k] == GB_C_LIFE_SHORT),
+                  "code %d", MIXER_CODES[k]);
+    gb_arena_release(&arena);
+}
+
+/* kind tells how value and limit are counted; a caution counted as a duration holds
+   seconds: the value is not the 0.625 of a bag, which would be read as 0.6 s. */
+Test(cautions, a_slow_crew_is_counted_in_its_kind) {
+    gb_arena arena;
+    gb_plan plan;
+    fx_job f;
+    fx_open(&arena);
+    mixer_job(&f, 6, NAN, 10);
+    fx_plan(&f, &arena, &plan);
+    const gb_caution *c = fx_caution(fx_of(&plan, FX_BED.id), GB_C_LIFE_SHORT);
+    cr_assert(c != NULL);
+    cr_expect(c->kind != GB_DURATION || c->value >= 60,
+              "a duration of %.3f s against %.3f", c->value, c->limit);
+    gb_arena_release(&arena);
+}
+
+/* "The mixer takes {value}, less than an eighth of a bag makes ({limit})" must be true,
+   also when the mass it bears or the pace leaves less than an eighth of a bag. */
+Test(cautions, too_small_a_mixer_is_smaller_than_its_limit) {
+    const struct {
+        const char *id;
+        double usable, most, pace;
+    } rows[] = {
+        {"volume", 0.4, NAN, 20},
+        {"mass: 40 of 452 lb", 6, 40, 20},
+        {"time: 1 of 13.77 ft2 an hour", 6, NAN, 1},
+    };
+    for (size_t i = 0; i < ROWS_OF(rows); i++) {
+        gb_arena arena;
+        gb_plan plan;
+        fx_job f;
+        fx_open(&arena);
+        mixer_job(&f, rows[i].usable, rows[i].most, rows[i].pace);
+        fx_plan(&f, &arena, &plan);
+        const gb_mix_plan *p = fx_of(&plan, FX_BED.id);
+        cr_expect(p->batching.batch_count == 0, "%s", rows[i].id);
+        const gb_caution *c = fx_caution(p, GB_C_MIXER_TOO_SMALL);
+        cr_expect(c == NULL || c->value < c->limit,
+                  "%s: %.4f is said to be under %.4f m3", rows[i].id, c->value, c->limit);
+        gb_arena_release(&arena);
+    }
+}
+
+/* No batch is never silent: a stop says why. */
+Test(cautions, no_batch_is_a_stop) {
+    const double rows[][3] = {{0.4, NAN, 20}, {6, 40, 20}, {6, NAN, 1}};
+    for (size_t i = 0; i < ROWS_OF(rows); i++) {
+        gb_arena arena;
+        gb_plan plan;
+        fx_job f;
+        fx_open(&arena);
+        mixer_job(&f, rows[i][0], rows[i][1], rows[i][2]);
+        fx_plan(&f, &arena, &plan);
+        const gb_mix_plan *p = fx_of(&plan, FX_BED.id);
+        size_t stops = 0;
+        for (size_t k = 0; k < p->cautions.count; k++)
+            stops += p->cautions.list[k].severity == GB_STOP;
+        cr_expect(stops == 1, "row %zu: %zu stops", i, stops);
+        gb_arena_release(&arena);
+    }
+}
+
+/* Thin is under 1/8 in (common practice) on a scored back; 1/8 exactly is not. */
+Test(cautions, scored_thin) {
+    const struct {
+        gb_back back;
+        double treads, landing; /* in */
+        double thinnest;        /* NaN: no caution */
+    } rows[] = {
+        {GB_SCORED, 1.0 / 16, 1.0 / 16, 1.0 / 16},
+        {GB_SCORED, 0.125, 0.125, NAN},
+        {GB_SCORED, 0.125, 0.1, 0.1},
+        {GB_SCORED, 0.1, 0.08, 0.08},
+        {GB_SCORED, 0.08, 0.1, 0.08},
+        {GB_SCORED, 0.1249, 0.2, 0.1249},
+        {GB_SCORED, 0.2, 0.2, NAN},
+        {GB_SMOOTH, 1.0 / 16, 1.0 / 16, NAN},
+        {GB_SCORED, NAN, NAN, NAN},
+    };
+    for (size_t i = 0; i < ROWS_OF(rows); i++) {
+        gb_arena arena;
+        gb_plan plan;
+        fx_job f;
+        fx_open(&arena);
+        fx_library(&f);
+        const double depths[] = {rows[i].treads, rows[i].landing};
+        for (size_t k = 0; k < 2; k++) {
+            f.layers[k][1].back = rows[i].back;
+            f.depths[k][1][0] = depths[k] * IN;
+            f.layers[k][1].depth_count = isnan(depths[k]) ? 0 : 1;
+        }
+        fx_plan(&f, &arena, &plan);
+        cr_expect(fx_cautions(fx_of(&plan, FX_BED.id), GB_C_SCORED_THIN) == 0, "%zu", i);
+        const gb_mix_plan *p = fx_of(&plan, FX_SLURRY.id);
+        bool thin = isnan(rows[i].thinnest) == 0;
+        cr_expect(fx_cautions(p, GB_C_SCORED_THIN) == thin, "row %zu", i);
+        const gb_caution *c = fx_caution(p, GB_C_SCORED_THIN);
+        if (c != NULL) {
+            cr_expect(fx_near(c->value / IN, rows[i].thinnest, 1e-9), "row %zu", i);
+            cr_expect(fx_near(c->limit / IN, 0.125, 1e-9), "row %zu", i);
+            cr_expect(c->kind == GB_LENGTH, "row %zu", i);
+        }
+        gb_arena_release(&arena);
+    }
+}
+
+/* The standard error of 1 +- d in is d: over a tenth of the mean is a caution. */
+Test(cautions, depth_spread) {
+    const struct {
+        double d;
+        bool raised;
+    } rows[] = {{0, false},   {0.05, false},  {0.0999, false},
+                {0.1, false}, {0.1001, true}, {0.3, true}};
+    for (size_t i = 0; i < ROWS_OF(rows); i++) {
+        gb_arena arena;
+        gb_plan plan;
+        fx_job f;
+        fx_open(&arena);
+        fx_library(&f);
+        const double m[] = {(1 - rows[i].d) * IN, (1 + rows[i].d) * IN};
+        fx_depths(&f, &f.layers[0][0], m, 2);
+        fx_plan(&f, &arena, &plan);
+        const gb_mix_plan *p = fx_of(&plan, FX_BED.id);
+        cr_expect(fx_cautions(p, GB_C_DEPTH_SPREAD) == rows[i].raised, "%g", rows[i].d);
+        const gb_caution *c = fx_caution(p, GB_C_DEPTH_SPREAD);
+        if (c != NULL) {
+            cr_expect(fx_near(c->value, rows[i].d, 1e-9), "%g: %.5f", rows[i].d,
+                      c->value);
+            cr_expect(fx_near(c->limit, 0.1, 1e-12) && c->kind == GB_SHARE);
+        }
+        gb_arena_release(&arena);
+    }
+}
+
+/* 1:4 holds at least 32.6417 lb of water: 10.2005 % of its 320 lb of sand. */
+Test(cautions, sand_too_wet) {
+    const struct {
+        double moisture;
+        bool raised;
+    } rows[] = {{0.08, false}, {0.102, false}, {0.1021, true}, {0.25, true}};
+    for (size_t i = 0; i < ROWS_OF(rows); i++) {
+        gb_arena arena;
+        gb_plan plan;
+        fx_job f;
+        fx_open(&arena);
+        fx_library(&f);
+        f.job.sand.moisture.of_one = rows[i].moisture;
+        fx_plan(&f, &arena, &plan);
+        const gb_mix_plan *p = fx_of(&plan, FX_BED.id);
+        cr_expect(fx_cautions(p, GB_C_SAND_TOO_WET) == rows[i].raised, "%g",
+                  rows[i].moisture);
+        const gb_caution *c = fx_caution(p, GB_C_SAND_TOO_WET);
+        if (c != NULL) {
+            cr_expect(fx_near(c->value, rows[i].moisture, 1e-12));
+            cr_expect(fx_near(c->limit, 0.102005, 0.0000005), "%.7f", c->limit);
+        }
+        cr_expect(fx_cautions(fx_of(&plan, FX_SLURRY.id), GB_C_SAND_TOO_WET) == 0,
+                  "a slurry has no sand");
+        gb_arena_release(&arena);
+    }
+}
+
+/* A job with as much wrong as can be: every caution of a plan comes once, in both mixes,
+   with the severity, source and kind of its code. */
+static void all_wrong(fx_job *f) {
+    fx_library(f);
+    gb_weather *w = &f->job.weather;
+    w->air.c = DEG_F(10);
+    w->low.c = DEG_F(0);
+    w->stone.c = DEG_F(20);
+    w->block.c = DEG_F(15);
+    w->rain = true;
+    f->job.sand.moisture.of_one = 0.3;
+    f->job.crew.mixer.usable.m3 = 1 * FT3;
+    f->job.crew.mixer.most.kg = 200 * LB;
+    f->job.crew.pace.treads_s = NAN;
+    for (size_t i = 0; i < 2; i++)
+        fx_depths(f, &f->layers[i][0], (const double[]){0.5 * IN, 1.5 * IN}, 2);
+}
+
+Test(cautions, each_once) {
+    gb_arena arena;
+    gb_plan plan;
+    fx_job f;
+    fx_open(&arena);
+    all_wrong(&f);
+    fx_plan(&f, &arena, &plan);
+    const size_t wanted[] = {8, 5};
+    for (size_t m = 0; m < 2; m++) {
+        const gb_mix_plan *p = &plan.mixes[m];
+        /* bed: cold, frozen, frost, rain, spread, wet sand, small mixer, no pace;
+           slurry: cold, frozen, frost, rain, thin */
+        cr_expect(p->cautions.count == wanted[m], "mix %zu: %zu cautions", m,
+                  p->cautions.count);
+        for (size_t i = 0; i < p->cautions.count; i++) {
+            const gb_caution *c = &p->cautions.list[i];
+            cr_expect(fx_cautions(p, c->code) == 1, "mix %zu: code %d", m, c->code);
+            cr_expect(c->severity == gb_caution_severity(c->code), "code %d", c->code);
+            cr_expect(strcmp(c->source, gb_caution_source(c->code)) == 0, "code %d",
+                      c->code);
+            bool bare = c->kind == GB_KINDS;
+            cr_expect(isnan(c->value) != 0 || bare == false, "code %d has a value",
+                      c->code);
+        }
+    }
+    gb_arena_release(&arena);
+}
