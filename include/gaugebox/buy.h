@@ -46,6 +46,7 @@ typedef struct gb_buy_list {
     const gb_buy_line *lines;
     size_t line_count;
     size_t missing; /* lines that the price book does not sell */
+    gb_share sand_moisture;
     gb_money goods;
     gb_money tax;
     gb_money delivery;

@@ -9,8 +9,9 @@
    for the rounding of a few hundred sums, far below anything a site can measure. */
 #define GB_SAME 1e-9
 
-/* The fewest units of size `each` that hold `need` (need >= 0, each > 0, both finite).
-   GB_NOT_POSITIVE for other inputs, GB_OVERFLOW over 1e9 units. */
+/* The fewest units of size `each` that hold `need` (need >= 0, each > 0, both finite);
+   any need above zero takes one. GB_NOT_POSITIVE for other inputs, GB_OVERFLOW over 1e9
+   units. */
 gb_status gb_count_up(double need, double each, size_t *count) GB_MUST_USE;
 
 /* The most units of size `each` that fit into `room`; same inputs and statuses. */

@@ -72,20 +72,24 @@ typedef struct gb_batching {
     size_t bags_whole;  /* counted up */
     const gb_batch *batches;
     size_t batch_count;
-    double bags_gauged;        /* sum of the batches as gauged */
+    double bags_gauged;        /* sum of the batches; the need when there are none */
     bool part_bags;            /* the mixer, or the time, holds less than one bag */
     double last_needed;        /* what the last batch must hold, in eighths of a bag, in
                                  thirty-seconds below a quarter */
-    gb_duration time_to_place; /* of a usual batch; NaN when the pace does not say */
+    gb_duration bag_time;      /* to place one bag of the thinnest layer; NaN when the
+                                  pace does not say */
+    gb_duration time_to_place; /* of the slowest batch, as it is covered; NaN likewise */
 } gb_batching;
 
-/* What the first batch should have set, and what one piece fewer means. */
+/* What the first batch should have set, and what fewer means. */
 typedef struct gb_first_check {
-    bool known; /* false when a first batch covers under two whole pieces */
+    bool known; /* false when the batch tells nothing by pieces */
     const gb_take *take;
-    size_t pieces;   /* that the first batch should cover */
-    gb_length depth; /* of the bed if it covered one fewer */
-    gb_volume gross; /* needed in all, then */
+    size_t pieces;   /* that the first batch should finish */
+    double left;     /* of the next one; 0 when under a quarter */
+    size_t fewer;    /* so many and nothing left is too few; then: */
+    gb_length depth; /* of the bed */
+    gb_volume gross; /* needed in all */
     double bags;     /* the same in bags */
 } gb_first_check;
 
@@ -99,7 +103,8 @@ typedef struct gb_pot {
     gb_mass first, usual, most; /* water */
     size_t count;               /* pots of this size for the whole take */
     gb_length depth;
-    bool fits_life; /* placed within the life in the pot at the stated pace */
+    gb_duration time; /* to cover it at the stated pace; NaN when none is */
+    bool fits_life;   /* within the life in the pot */
 } gb_pot;
 
 /* ---- cautions -------------------------------------------------------------------- */
@@ -110,6 +115,8 @@ typedef enum gb_caution_code {
     GB_C_MIXER_SMALL,     /* below one bag: part bags by mass */
     GB_C_MIXER_WEAK,      /* its mass limit is below one bag's batch */
     GB_C_MIXER_TOO_SMALL, /* below an eighth of a bag: no batch can be made */
+    GB_C_MIXER_TOO_WEAK,  /* the same by its mass limit */
+    GB_C_LIFE_TOO_SHORT,  /* the crew places less than that within the life */
     GB_C_LIFE_SHORT,      /* the crew places less than a bag within the life */
     GB_C_SCORED_THIN,     /* slurry on a scored back thinner than usual */
     GB_C_DEPTH_SPREAD,    /* measured depths differ by more than the bed can tell */
@@ -122,6 +129,7 @@ typedef enum gb_caution_code {
     GB_C_HOT,
     GB_C_HOT_SHADE,
     GB_C_STONE_COLD, /* slurry */
+    GB_C_UNITS_COLD, /* any other mix */
     GB_C_UNITS_FROZEN,
     GB_C_FROST_DUE,
     GB_C_RAIN,
@@ -164,6 +172,7 @@ typedef struct gb_mix_plan {
     gb_recipe recipe;
     gb_duration life; /* shortened in the hot band */
     bool is_slurry;
+    bool own_label;       /* the job states a label or a measured yield */
     gb_batching batching; /* not for slurry */
     gb_first_check first_check;
     const gb_pot *pots; /* slurry */
@@ -192,6 +201,9 @@ typedef struct gb_plan {
 
 /* The moisture that the job states for its sand. */
 gb_share gb_job_moisture(const gb_job *job);
+
+/* A dry mass of that need as it lies in the pile: sand weighs its moisture too. */
+gb_mass gb_lying_mass(const gb_supply_need *need, gb_mass dry, gb_share moisture);
 
 /* The area that the crew covers in a second; NaN when the job states no pace or one by
    volume. GB_NO_PACE when the pace counts treads and the job has none. */

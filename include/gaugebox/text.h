@@ -28,11 +28,12 @@ void gb_text_add_clean(gb_text *text, const char *more);
 /* A whole number in decimal. */
 void gb_text_add_int(gb_text *text, int64_t value);
 
-/* value rounded half away from zero to `decimals` (0 to 6) places. A value that no
-   int64 holds after scaling, a NaN or an infinity prints as "?". */
+/* value rounded half away from zero to `decimals` (0 to 6) places, a half counting as one
+   when a sum has left it a hair (1e-12 of it) below. Beyond 9e15 after scaling, and for a
+   NaN or an infinity, it prints "?". */
 void gb_text_add_fixed(gb_text *text, double value, int decimals);
 
-/* value in whole and parts, as 4-1/2; `parts` is 2, 4, 8 or 16, value already rounded
+/* value in whole and parts, as 4-1/2; `parts` is 2, 4, 8, 16 or 32, value already rounded
    to a multiple of 1/parts (see gb_round). Fractions come in lowest terms. */
 void gb_text_add_fraction(gb_text *text, double value, int parts);
 

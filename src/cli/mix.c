@@ -13,7 +13,8 @@ typedef struct input {
 static const struct argp_option OPTIONS[] = {
     {"make", KEY_MAKE, "VOLUME", 0, "for so much wet mix, as 3ft3 or 85L", 0},
     {"bags", KEY_BAGS, "COUNT", 0, "for so many bags, as 2 or 1/2", 0},
-    {"area", KEY_AREA, "AREA", 0, "for a bed of this area (with --depth), as 40ft2", 0},
+    {"area", KEY_AREA, "AREA", 0,
+     "for a bed of this area (with --depth), as 40ft2 or 5ftx6ft", 0},
     {"depth", KEY_DEPTH, "LENGTH", 0, "depth of that bed, as 1-1/4in", 0},
     {"waste", KEY_WASTE, "SHARE", 0, "extra on --make or --area, as 10%", 0},
     {"bucket", KEY_BUCKET, "VOLUME", 0, "level bucket to its line; 1/2 ft3 without it",
@@ -25,6 +26,15 @@ static double parse_bags(struct argp_state *state, const char *arg) {
     if (gb_parse_number(arg, &bags) != GB_NO_FAULT || !(bags > 0) || bags > 100000)
         argp_error(state, "--bags '%.60s' is no count; write it as 2 or 1/2", arg);
     return bags;
+}
+
+/* An area, or length by width as a mason has it. */
+static double parse_area(struct argp_state *state, const char *arg) {
+    gb_length length = {0};
+    gb_length width = {0};
+    if (gb_parse_size(arg, &length, &width) == GB_NO_FAULT && length.m * width.m > 0)
+        return length.m * width.m;
+    return gb_option_quantity(state, "--area", GB_AREA, arg);
 }
 
 /* Exactly one of the three questions, or none; depth belongs to area. */
@@ -50,7 +60,7 @@ static error_t parse_option(int key, char *arg, struct argp_state *state, input 
         in->bags = parse_bags(state, arg);
         return 0;
     case KEY_AREA:
-        in->area_m2 = gb_option_quantity(state, "--area", GB_AREA, arg);
+        in->area_m2 = parse_area(state, arg);
         return 0;
     case KEY_DEPTH:
         in->depth_m = gb_option_quantity(state, "--depth", GB_LENGTH, arg);

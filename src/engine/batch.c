@@ -4,27 +4,44 @@
 
 #include <math.h>
 
+enum { MOST_BATCHES = 100000 }; /* more is a slip of the pen */
 static const double EIGHTH = 0.125;
 static const double SMALLEST = 1.0 / 32.0; /* of a bag: about 3 lb of cement */
 
-/* What is needed, up to what is worth weighing: eighths of a bag, finer for a dab. */
-static double weighable(double bags) {
-    return gb_round(bags, gb_under(bags, 0.25) ? SMALLEST : EIGHTH, GB_UP);
+/* What is needed, up to what is worth weighing: eighths of a bag, finer when a dab is all
+   there is to mix. */
+static double weighable(double bags, bool all) {
+    return gb_round(bags, all && gb_under(bags, 0.25) ? SMALLEST : EIGHTH, GB_UP);
 }
 
-/* Seconds that the crew needs to place one bag; NaN when the pace does not say. A pace in
-   treads or by area is one of setting stone on a bed, and says nothing of a joint, a core
-   or a slab. */
+/* Seconds that the crew needs to place one bag of the thinnest layer, the slowest to
+   place; NaN when the pace does not say. A pace in treads or by area is one of setting
+   stone on a bed, and says nothing of a joint, a core or a slab. */
 static double seconds_per_bag(const gb_job *job, const gb_mix_plan *mix, double m2_s) {
-    double per_bag = mix->recipe.yield.m3;
     if (!isnan(job->crew.pace.m3_s))
-        return per_bag / job->crew.pace.m3_s;
-    double area = 0;
+        return mix->recipe.yield.m3 / job->crew.pace.m3_s;
+    double most_area = 0; /* that one m3 of gross need covers */
     for (size_t i = 0; i < mix->need.take_count; i++) {
         const gb_take *take = mix->need.takes[i];
-        area += take->layer->kind == GB_BED ? take->area.m2 * take->units : GB_NONE;
+        if (take->layer->kind != GB_BED)
+            return GB_NONE;
+        double gross = take->each.m3 * (1.0 + mix->need.waste.of_one);
+        most_area = fmax(most_area, take->area.m2 / gross);
     }
-    return per_bag / mix->need.gross.m3 * area / m2_s;
+    return mix->recipe.yield.m3 * most_area / m2_s;
+}
+
+/* Seconds that the crew needs for one batch as it is covered. */
+static double seconds_of(const gb_job *job, const gb_mix_plan *mix, double m2_s,
+                         const gb_batch *batch) {
+    if (!isnan(job->crew.pace.m3_s))
+        return batch->bags * mix->recipe.yield.m3 / job->crew.pace.m3_s;
+    double area = 0;
+    for (size_t i = 0; i < batch->stretch_count; i++) {
+        const gb_stretch *s = &batch->stretches[i];
+        area += (s->to - s->from) * s->take->area.m2;
+    }
+    return area / m2_s;
 }
 
 /* What each limit leaves of a batch, in whole bags, or in eighths when below one. */
@@ -34,13 +51,12 @@ static double whole_bags(double most) {
 
 /* The most bags a batch may hold, and what says so: volume, then mass, then time, the
    first named of those that leave the same. */
-static void find_limit(const gb_job *job, const gb_mix_plan *mix, double bag_s,
-                       gb_batching *b) {
+static void find_limit(const gb_job *job, const gb_mix_plan *mix, gb_batching *b) {
     const gb_recipe *r = &mix->recipe;
     const gb_mixer *mixer = &job->crew.mixer;
     double wet = r->dry.kg + r->water_usual.kg;
     double most[] = {mixer->usable.m3 / r->yield.m3, mixer->most.kg / wet,
-                     mix->life.s / bag_s};
+                     mix->life.s / b->bag_time.s};
     static const gb_limit LIMITS[] = {GB_LIMIT_VOLUME, GB_LIMIT_MASS, GB_LIMIT_TIME};
     b->most_bags = whole_bags(most[0]);
     b->limit = LIMITS[0];
@@ -65,6 +81,8 @@ static gb_status size_each(const gb_mix_plan *mix, gb_arena *arena, gb_batching 
     gb_status status = gb_count_up(total, b->most_bags, &n);
     if (status != GB_OK)
         return status;
+    if (n > MOST_BATCHES)
+        return GB_OVERFLOW;
     gb_batch *list = gb_arena_take(arena, n, sizeof *list);
     if (list == NULL)
         return GB_NO_MEMORY;
@@ -74,7 +92,7 @@ static gb_status size_each(const gb_mix_plan *mix, gb_arena *arena, gb_batching 
         if (i + 1 < n)
             before += list[i].bags;
     }
-    b->last_needed = weighable(b->bags_needed - before);
+    b->last_needed = weighable(b->bags_needed - before, n == 1);
     if (mix->need.mix->part_count > 0 || b->part_bags)
         list[n - 1].bags = b->last_needed;
     b->bags_gauged = before + list[n - 1].bags;
@@ -119,11 +137,21 @@ static gb_status cover(const gb_mix_plan *mix, gb_arena *arena, gb_batching *b) 
     return GB_OK;
 }
 
+static void find_slowest(const gb_job *job, const gb_mix_plan *mix, double m2_s,
+                         gb_batching *b) {
+    if (isnan(b->bag_time.s))
+        return;
+    b->time_to_place.s = 0;
+    for (size_t i = 0; i < b->batch_count; i++)
+        b->time_to_place.s =
+            fmax(b->time_to_place.s, seconds_of(job, mix, m2_s, &b->batches[i]));
+}
+
 gb_status gb_size_batches(const gb_job *job, const gb_mix_plan *mix, double m2_s,
                           gb_arena *arena, gb_batching *batching) {
     gb_batching b = {.time_to_place = {GB_NONE}};
-    double bag_s = seconds_per_bag(job, mix, m2_s);
-    find_limit(job, mix, bag_s, &b);
+    b.bag_time.s = seconds_per_bag(job, mix, m2_s);
+    find_limit(job, mix, &b);
     b.bags_needed = mix->need.gross.m3 / mix->recipe.yield.m3;
     b.bags_gauged = b.bags_needed; /* until batches are sized */
     gb_status status = gb_count_up(b.bags_needed, 1.0, &b.bags_whole);
@@ -132,7 +160,7 @@ gb_status gb_size_batches(const gb_job *job, const gb_mix_plan *mix, double m2_s
         if (status == GB_OK)
             status = cover(mix, arena, &b);
         if (status == GB_OK)
-            b.time_to_place.s = b.batches[0].bags * bag_s;
+            find_slowest(job, mix, m2_s, &b);
     }
     if (status == GB_OK)
         *batching = b;
@@ -146,14 +174,21 @@ void gb_check_first(const gb_mix_plan *mix, gb_first_check *check) {
         return;
     const gb_stretch *s = &b->batches[0].stretches[0];
     size_t pieces = 0;
-    bool bed = s->take->layer->kind == GB_BED;
-    if (!bed || gb_count_down(s->to, 1.0, &pieces) != GB_OK || pieces < 2)
+    if (s->take->layer->kind != GB_BED || gb_count_down(s->to, 1.0, &pieces) != GB_OK)
         return;
-    /* One piece fewer took the whole batch: every depth is that much larger. */
-    double larger = s->to / (double)(pieces - 1);
+    /* A quarter of the next one or more is worth telling, and then so is its lack. */
+    double left = s->to - (double)pieces;
+    bool part = !gb_under(left, 0.25);
+    size_t fewer = part ? pieces : pieces - 1;
+    if (pieces < 1 || fewer < 1)
+        return;
+    /* So many pieces took the whole batch: every depth is that much larger. */
+    double larger = s->to / (double)fewer;
     *check = (gb_first_check){.known = true,
                               .take = s->take,
                               .pieces = pieces,
+                              .left = part ? left : 0,
+                              .fewer = fewer,
                               .depth = {s->take->depth.m * larger},
                               .gross = {mix->need.gross.m3 * larger},
                               .bags = b->bags_needed * larger};

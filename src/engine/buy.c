@@ -38,7 +38,8 @@ static bool tax_on(gb_money sum, gb_share rate, gb_money *tax) {
     double exact = (double)sum.minor * rate.of_one;
     if (!(exact < 9e15))
         return false;
-    tax->minor = (int64_t)floor(exact + 0.5 + GB_SAME);
+    /* A product of large sums loses more than GB_SAME in its last bit. */
+    tax->minor = (int64_t)floor(exact + 0.5 + fmax(GB_SAME, exact * 4e-16));
     return true;
 }
 
@@ -77,7 +78,7 @@ static gb_status cheapest(const gb_supply_need *need, const gb_price_book *book,
 
 static bool buys_from(const gb_buy_line *lines, size_t count, const char *supplier) {
     for (size_t i = 0; i < count; i++)
-        if (lines[i].pack != NULL && strcmp(lines[i].pack->supplier, supplier) == 0)
+        if (lines[i].packs > 0 && strcmp(lines[i].pack->supplier, supplier) == 0)
             return true;
     return false;
 }
@@ -114,7 +115,8 @@ gb_status gb_buy(const gb_supply_need *needs, size_t need_count,
         if (status != GB_OK)
             return status;
     }
-    gb_buy_list l = {.lines = lines, .line_count = need_count};
+    gb_buy_list l = {
+        .lines = lines, .line_count = need_count, .sand_moisture = sand_moisture};
     gb_status status = total_up(book, lines, &l);
     if (status == GB_OK)
         *list = l;

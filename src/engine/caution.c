@@ -25,6 +25,8 @@ static const struct {
     [GB_C_MIXER_SMALL] = {GB_CAUTION, GB_VOLUME, PRACTICE},
     [GB_C_MIXER_WEAK] = {GB_CAUTION, GB_MASS, PRACTICE},
     [GB_C_MIXER_TOO_SMALL] = {GB_STOP, GB_VOLUME, PRACTICE},
+    [GB_C_MIXER_TOO_WEAK] = {GB_STOP, GB_MASS, PRACTICE},
+    [GB_C_LIFE_TOO_SHORT] = {GB_STOP, GB_DURATION, PRACTICE},
     [GB_C_LIFE_SHORT] = {GB_CAUTION, GB_DURATION, PRACTICE},
     [GB_C_SCORED_THIN] = {GB_NOTE, GB_LENGTH, PRACTICE},
     [GB_C_DEPTH_SPREAD] = {GB_CAUTION, GB_SHARE, PRACTICE},
@@ -37,6 +39,7 @@ static const struct {
     [GB_C_HOT] = {GB_CAUTION, GB_TEMP, TMS_602},
     [GB_C_HOT_SHADE] = {GB_CAUTION, GB_TEMP, TMS_602},
     [GB_C_STONE_COLD] = {GB_STOP, GB_TEMP, PRACTICE},
+    [GB_C_UNITS_COLD] = {GB_STOP, GB_TEMP, PRACTICE},
     [GB_C_UNITS_FROZEN] = {GB_STOP, GB_TEMP, TMS_602},
     [GB_C_FROST_DUE] = {GB_STOP, GB_TEMP, PRACTICE},
     [GB_C_RAIN] = {GB_STOP, GB_KINDS, PRACTICE},
@@ -104,11 +107,12 @@ static void air_cautions(const gb_weather *w, gb_caution_list *to) {
 void gb_weather_cautions(const gb_weather *w, bool slurry, gb_caution_list *to) {
     air_cautions(w, to);
     double coldest = fmin(w->stone.c, w->block.c); /* fmin skips a NaN */
-    if (gb_under(coldest, fahrenheit(32)))
+    /* Freezing itself is frost, so the edge counts, here and in the forecast. */
+    if (!isnan(coldest) && !gb_over(coldest, fahrenheit(32)))
         gb_add_caution(to, GB_C_UNITS_FROZEN, coldest, fahrenheit(32));
-    else if (slurry && gb_under(coldest, fahrenheit(40)))
-        gb_add_caution(to, GB_C_STONE_COLD, coldest, fahrenheit(40));
-    /* Freezing itself is frost, so the edge counts. */
+    else if (gb_under(coldest, fahrenheit(40)))
+        gb_add_caution(to, slurry ? GB_C_STONE_COLD : GB_C_UNITS_COLD, coldest,
+                       fahrenheit(40));
     if (!isnan(w->low.c) && !gb_over(w->low.c, fahrenheit(32)))
         gb_add_caution(to, GB_C_FROST_DUE, w->low.c, fahrenheit(32));
     if (w->rain)
@@ -137,6 +141,39 @@ static void depth_cautions(const gb_need *need, gb_caution_list *to) {
         gb_add_caution(to, GB_C_SCORED_THIN, thinnest, usual.m);
 }
 
+/* Wet mass of one bag's batch. */
+static double wet_mass(const gb_recipe *r) {
+    return r->dry.kg + r->water_usual.kg;
+}
+
+/* Not even an eighth of a bag can be batched. */
+static void no_batch_caution(const gb_job *job, const gb_mix_plan *mix,
+                             gb_caution_list *to) {
+    const gb_batching *b = &mix->batching;
+    if (b->limit == GB_LIMIT_MASS)
+        gb_add_caution(to, GB_C_MIXER_TOO_WEAK, job->crew.mixer.most.kg,
+                       wet_mass(&mix->recipe) / 8.0);
+    else if (b->limit == GB_LIMIT_TIME)
+        gb_add_caution(to, GB_C_LIFE_TOO_SHORT, b->bag_time.s / 8.0, mix->life.s);
+    else
+        gb_add_caution(to, GB_C_MIXER_TOO_SMALL, job->crew.mixer.usable.m3,
+                       mix->recipe.yield.m3 / 8.0);
+}
+
+/* Part bags by mass, and why; nothing when the need itself is that small. */
+static void part_bag_caution(const gb_job *job, const gb_mix_plan *mix,
+                             gb_caution_list *to) {
+    const gb_batching *b = &mix->batching;
+    if (b->limit == GB_LIMIT_TIME)
+        gb_add_caution(to, GB_C_LIFE_SHORT, b->bag_time.s, mix->life.s);
+    else if (b->limit == GB_LIMIT_MASS)
+        gb_add_caution(to, GB_C_MIXER_WEAK, job->crew.mixer.most.kg,
+                       wet_mass(&mix->recipe));
+    else if (b->limit == GB_LIMIT_VOLUME)
+        gb_add_caution(to, GB_C_MIXER_SMALL, job->crew.mixer.usable.m3,
+                       mix->recipe.yield.m3);
+}
+
 void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list *to) {
     const gb_batching *b = &mix->batching;
     depth_cautions(&mix->need, to);
@@ -149,16 +186,9 @@ void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list
     if (mix->is_slurry)
         return;
     if (b->batch_count == 0)
-        gb_add_caution(to, GB_C_MIXER_TOO_SMALL, job->crew.mixer.usable.m3,
-                       mix->recipe.yield.m3 / 8.0);
-    else if (b->part_bags && b->limit == GB_LIMIT_TIME)
-        gb_add_caution(to, GB_C_LIFE_SHORT, b->most_bags, 1.0);
-    else if (b->part_bags && b->limit == GB_LIMIT_MASS)
-        gb_add_caution(to, GB_C_MIXER_WEAK, job->crew.mixer.most.kg,
-                       mix->recipe.dry.kg + mix->recipe.water_usual.kg);
-    else if (b->part_bags && b->limit == GB_LIMIT_VOLUME)
-        gb_add_caution(to, GB_C_MIXER_SMALL, job->crew.mixer.usable.m3,
-                       mix->recipe.yield.m3);
+        no_batch_caution(job, mix, to);
+    else if (b->part_bags)
+        part_bag_caution(job, mix, to);
     if (isnan(b->time_to_place.s) && b->batch_count > 0)
         gb_add_caution(to, GB_C_NO_PACE, GB_NONE, GB_NONE);
 }

@@ -25,7 +25,7 @@ gb_status gb_count_up(double need, double each, size_t *count) {
     double q = 0;
     gb_status status = quotient_of(need, each, &q);
     if (status == GB_OK)
-        *count = (size_t)ceil(q);
+        *count = need > 0 && q < 1.0 ? 1 : (size_t)ceil(q);
     return status;
 }
 
@@ -38,10 +38,14 @@ gb_status gb_count_down(double room, double each, size_t *count) {
 }
 
 bool gb_over(double value, double limit) {
+    if (!isfinite(limit))
+        return value > limit;
     return value - limit > GB_SAME * fmax(1.0, fabs(limit));
 }
 
 bool gb_under(double value, double limit) {
+    if (!isfinite(limit))
+        return value < limit;
     return limit - value > GB_SAME * fmax(1.0, fabs(limit));
 }
 

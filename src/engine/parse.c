@@ -1,22 +1,45 @@
+#include "gaugebox/count.h"
 #include "gaugebox/quantity.h"
 
 #include <string.h>
 
 /* A text is first brought to plain ASCII (marks and fractions as people type them are
-   replaced), then read as terms: a number, a unit, and at most two more such pairs. */
+   replaced), then read as terms: a number and a unit, and for feet and inches, hours and
+   minutes, pounds and ounces more such pairs behind it. */
 
-enum { PLAIN_ROOM = 4 * GB_LONGEST, MOST_DIGITS = 15 };
+enum { PLAIN_ROOM = 5 * GB_LONGEST, MOST_DIGITS = 15 };
 
-/* A vulgar fraction is led by a tab, so that 4½ and 4 ½ both read as four and a half. */
+/* A vulgar fraction travels between these two, so that 4½ and 4 ½ both read as four and a
+   half and ½2 does not read as 1/22. No typed text can hold them. */
+#define OPEN  "\x01"
+#define CLOSE "\x02"
+
 static const struct {
     const char *typed;
     const char *plain;
-} REPLACED[] = {{"½", "\t1/2"}, {"¼", "\t1/4"}, {"¾", "\t3/4"}, {"⅛", "\t1/8"},
-                {"⅜", "\t3/8"}, {"⅝", "\t5/8"}, {"⅞", "\t7/8"}, {"⅓", "\t1/3"},
-                {"⅔", "\t2/3"}, {"’", "'"},     {"′", "'"},     {"‘", "'"},
-                {"”", "''"},    {"″", "''"},    {"“", "''"},    {"\"", "''"},
-                {"²", "2"},     {"³", "3"},     {"×", "x"},     {"−", "-"},
-                {"–", "-"},     {"⁄", "/"},     {"\u00a0", " "}};
+} REPLACED[] = {{"½", OPEN "1/2" CLOSE},
+                {"¼", OPEN "1/4" CLOSE},
+                {"¾", OPEN "3/4" CLOSE},
+                {"⅛", OPEN "1/8" CLOSE},
+                {"⅜", OPEN "3/8" CLOSE},
+                {"⅝", OPEN "5/8" CLOSE},
+                {"⅞", OPEN "7/8" CLOSE},
+                {"⅓", OPEN "1/3" CLOSE},
+                {"⅔", OPEN "2/3" CLOSE},
+                {"’", "'"},
+                {"′", "'"},
+                {"‘", "'"},
+                {"”", "''"},
+                {"″", "''"},
+                {"“", "''"},
+                {"\"", "''"},
+                {"²", "2"},
+                {"³", "3"},
+                {"×", "x"},
+                {"−", "-"},
+                {"–", "-"},
+                {"⁄", "/"},
+                {"\u00a0", " "}};
 
 static bool digit(char c) {
     return c >= '0' && c <= '9';
@@ -26,17 +49,29 @@ static bool letter(char c) {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
 }
 
-/* The length of the replaced sign that `text` begins with, its plain form added. */
+/* True where a number can begin. */
+static bool number_ahead(const char *at) {
+    return digit(*at) || *at == OPEN[0] || (*at == '.' && digit(at[1]));
+}
+
+/* An ASCII sign as it is; a control sign, which no quantity holds, becomes one that none
+   knows. */
+static size_t copy_ascii(char c, char *plain, size_t *n) {
+    plain[(*n)++] = c < ' ' || c == 127 ? '?' : c;
+    return 1;
+}
+
+/* The length of the replaced sign that `text` begins with, its plain form added. A raised
+   2 or 3 belongs to the letter before it, as in ft². */
 static size_t replace_sign(const char *text, char *plain, size_t *n) {
-    bool ascii = (unsigned char)*text < 0x80 && *text != '"';
-    if (ascii) {
-        plain[(*n)++] = *text;
-        return 1;
-    }
+    if ((unsigned char)*text < 0x80 && *text != '"')
+        return copy_ascii(*text, plain, n);
     for (size_t i = 0; i < sizeof REPLACED / sizeof REPLACED[0]; i++) {
         size_t typed = strlen(REPLACED[i].typed);
         if (strncmp(text, REPLACED[i].typed, typed) != 0)
             continue;
+        if (digit(REPLACED[i].plain[0]) && (*n == 0 || !letter(plain[*n - 1])))
+            break;
         size_t m = strlen(REPLACED[i].plain);
         memcpy(plain + *n, REPLACED[i].plain, m);
         *n += m;
@@ -46,8 +81,8 @@ static size_t replace_sign(const char *text, char *plain, size_t *n) {
     return 1;
 }
 
-/* Each typed byte becomes at most four plain ones, so PLAIN_ROOM holds any text that
-   is not too long; \u00bd is two bytes and becomes four. */
+/* Each typed byte becomes at most five plain ones, so PLAIN_ROOM holds any text that is
+   not too long. */
 static gb_fault make_plain(const char *text, char plain[PLAIN_ROOM + 1]) {
     size_t length = 0;
     while (length <= GB_LONGEST && text[length] != '\0')
@@ -55,10 +90,11 @@ static gb_fault make_plain(const char *text, char plain[PLAIN_ROOM + 1]) {
     if (length > GB_LONGEST)
         return GB_FAULT_LONG;
     size_t n = 0;
-    while (*text == ' ')
-        text++;
-    while (*text != '\0')
+    while (*text != '\0') {
         text += replace_sign(text, plain, &n);
+        if (n == 1 && plain[0] == ' ')
+            n = 0;
+    }
     while (n > 0 && plain[n - 1] == ' ')
         n--;
     plain[n] = '\0';
@@ -100,8 +136,12 @@ static gb_fault read_fraction(const char **at, double *value) {
         return GB_FAULT_NUMBER;
     ++*at;
     fault = read_digits(at, &under, &digits);
+    if (fault == GB_FAULT_DIGITS)
+        return fault;
     if (fault != GB_NO_FAULT || under <= 0)
         return GB_FAULT_FRACTION;
+    if (**at == CLOSE[0])
+        ++*at;
     *value = over / under;
     return GB_NO_FAULT;
 }
@@ -118,9 +158,9 @@ static bool fraction_ahead(const char *at) {
 /* The fraction of a mixed number: behind a hyphen, a space or straight after (½). */
 static gb_fault read_mixed(const char **at, double *value) {
     const char *next = *at;
-    if (*next == ' ' && next[1] == '\t')
+    if ((*next == ' ' || *next == '-') && next[1] == OPEN[0])
         next += 2;
-    else if (*next == '-' || *next == ' ' || *next == '\t')
+    else if (*next == '-' || *next == ' ' || *next == OPEN[0])
         next++;
     else
         return GB_NO_FAULT;
@@ -138,7 +178,7 @@ static gb_fault read_mixed(const char **at, double *value) {
 }
 
 static gb_fault read_number(const char **at, double *value) {
-    if (**at == '\t')
+    if (**at == OPEN[0])
         ++*at;
     if (fraction_ahead(*at))
         return read_fraction(at, value);
@@ -209,9 +249,12 @@ static gb_fault read_unit(const char **at, gb_kind kind, const gb_unit **unit) {
     if (**at == '\0')
         return GB_FAULT_NO_UNIT;
     found_units found = find_units(*at, kind);
-    /* "6 ft3" as a length: ft fits, but the reader wrote a volume. "5 m" as a volume
-       fits nothing; "20 m" as a time is wanted though a length has that name too. */
-    if (found.any != NULL && found.any_length > found.wanted_length)
+    /* "6 ft3" as a length: ft fits, but the reader wrote a volume. In 4ft2-1/2in more
+       follows, so the figure belongs to the inches. */
+    const char *behind = *at + found.any_length;
+    behind += strspn(behind, " ");
+    if (found.any != NULL && found.any_length > found.wanted_length &&
+        (found.wanted == NULL || *behind == '\0'))
         return GB_FAULT_OTHER_KIND;
     if (found.wanted == NULL)
         return digit(**at) ? GB_FAULT_MORE : GB_FAULT_UNIT;
@@ -241,10 +284,12 @@ static gb_fault read_terms(gb_kind kind, const char *at, double *si) {
         if (fault != GB_NO_FAULT)
             return before == NULL || fault != GB_FAULT_NUMBER ? fault : GB_FAULT_MORE;
         double value = gb_from_unit(unit, number);
-        if (before != NULL && !(value < gb_from_unit(before, 1.0)))
+        if (before != NULL && !gb_under(value, gb_from_unit(before, 1.0)))
             return GB_FAULT_CARRY;
         sum += value;
         before = unit;
+        if (*at == '-' && at[-1] != ' ' && kind == GB_LENGTH && number_ahead(at + 1))
+            at++; /* 4'-6'' */
     } while (*at != '\0' && has_terms(kind));
     if (*at != '\0')
         return GB_FAULT_MORE;
@@ -274,7 +319,7 @@ static gb_fault read_ratio(const char *at, double *si) {
 static gb_fault parse_plain(gb_kind kind, const char *at, double *si) {
     bool minus = *at == '-';
     if (minus && kind != GB_TEMP)
-        return digit(at[1]) ? GB_FAULT_NEGATIVE : GB_FAULT_NUMBER;
+        return number_ahead(at + 1) ? GB_FAULT_NEGATIVE : GB_FAULT_NUMBER;
     if (kind == GB_SLOPE && strchr(at, ':') != NULL)
         return read_ratio(at, si);
     if (!minus)
@@ -334,16 +379,31 @@ gb_fault gb_parse_size(const char *text, gb_length *first, gb_length *second) {
     if (by == NULL)
         return GB_FAULT_NUMBER;
     *by = '\0';
+    char *end = by;
+    while (end > plain && end[-1] == ' ')
+        *--end = '\0';
+    const char *rest = by + length + strspn(by + length, " ");
+    if (plain[0] == '\0' || *rest == '\0')
+        return GB_FAULT_EMPTY;
     double one = 0;
     double two = 0;
-    fault = gb_parse(GB_LENGTH, plain, &one);
+    fault = parse_plain(GB_LENGTH, plain, &one);
     if (fault == GB_NO_FAULT)
-        fault = gb_parse(GB_LENGTH, by + length, &two);
+        fault = parse_plain(GB_LENGTH, rest, &two);
     if (fault != GB_NO_FAULT)
         return fault;
     first->m = one;
     second->m = two;
     return GB_NO_FAULT;
+}
+
+/* What is wrong when `c` stands in a price behind so many digits. */
+static gb_fault price_fault(char c, int digits) {
+    if (c == ',')
+        return GB_FAULT_COMMA;
+    if (digits == 0 || c == '.')
+        return GB_FAULT_NUMBER;
+    return c == 'e' || c == 'E' ? GB_FAULT_EXPONENT : GB_FAULT_MORE;
 }
 
 /* The figures of a price with at most one point between them. */
@@ -356,7 +416,7 @@ static gb_fault read_price(const char *text, int64_t *value, int *places) {
             continue;
         }
         if (!digit(*c))
-            return *c == ',' ? GB_FAULT_COMMA : GB_FAULT_NUMBER;
+            return price_fault(*c, digits);
         if (++digits > MOST_DIGITS)
             return GB_FAULT_DIGITS;
         *value = *value * 10 + (*c - '0');
@@ -375,7 +435,9 @@ gb_fault gb_parse_money(const char *text, int decimals, gb_money *money) {
     gb_fault fault = read_price(text, &minor, &places);
     if (fault != GB_NO_FAULT)
         return fault;
-    if (places == 0 || places > decimals)
+    if (places == 0)
+        return GB_FAULT_NUMBER; /* 14. */
+    if (places > decimals)
         return GB_FAULT_DIGITS;
     for (int i = places < 0 ? 0 : places; i < decimals; i++)
         minor *= 10;

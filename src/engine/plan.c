@@ -110,6 +110,7 @@ static gb_status gauge_mix(const gb_job *job, const gb_mix *mix, gb_arena *arena
     bool hot = gb_hot_band(job->weather.air, job->weather.wind) != GB_CAUTION_CODES;
     p->life = hot ? mix->life_hot : mix->life;
     p->is_slurry = all_slurry(&p->need);
+    p->own_label = own != NULL;
     return GB_OK;
 }
 

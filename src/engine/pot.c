@@ -24,14 +24,20 @@ static gb_status fill_pot(const gb_mix_plan *mix, const gb_take *take, double pi
                     .usual = water.usual,
                     .most = water.most,
                     .depth = take->depth};
+    pot->time.s = pot->area.m2 / area_in_life * mix->life.s;
     pot->fits_life = isnan(area_in_life) || !gb_over(pot->area.m2 / area_in_life, 1.0);
     return gb_count_up(take->units, pieces, &pot->count);
 }
 
-/* The part of a single piece, such as a landing, that one pot covers. */
-static double stretch_of(const gb_take *take, double area_in_life) {
+/* The part of a single piece, such as a landing, that one pot covers: as equal parts as
+   the life in the pot allows. */
+static gb_status stretch_of(const gb_take *take, double area_in_life, double *part) {
     double area = isnan(area_in_life) ? USUAL_POT_M2 : area_in_life;
-    return fmin(1.0, area / take->area.m2);
+    size_t count = 0;
+    gb_status status = gb_count_up(take->area.m2, area, &count);
+    if (status == GB_OK)
+        *part = 1.0 / (double)count;
+    return status;
 }
 
 gb_status gb_size_pots(const gb_mix_plan *mix, double m2_s, gb_arena *arena,
@@ -45,8 +51,10 @@ gb_status gb_size_pots(const gb_mix_plan *mix, double m2_s, gb_arena *arena,
     for (size_t i = 0; i < mix->need.take_count && status == GB_OK; i++) {
         const gb_take *take = mix->need.takes[i];
         if (take->units < MOST_TREADS) {
-            double part = stretch_of(take, area_in_life);
-            status = fill_pot(mix, take, part, area_in_life, &list[n++]);
+            double part = 1.0;
+            status = stretch_of(take, area_in_life, &part);
+            if (status == GB_OK)
+                status = fill_pot(mix, take, part, area_in_life, &list[n++]);
             continue;
         }
         status = fill_pot(mix, take, 1.0, area_in_life, &list[n++]);

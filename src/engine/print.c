@@ -30,14 +30,15 @@ void gb_print_length(gb_text *to, gb_length length, gb_system system) {
         gb_text_add(to, "?");
         return;
     }
-    if (length.m < 0)
-        gb_text_add(to, "-");
     double m = fabs(length.m);
+    double mm = m * 1000.0;
+    bool zero = system == GB_US ? m < INCH_M / 64.0 : mm < 0.05;
+    if (length.m < 0 && !zero)
+        gb_text_add(to, "-");
     if (system == GB_US) {
         print_us_length(to, m);
         return;
     }
-    double mm = m * 1000.0;
     bool whole = mm >= 9.95 || gb_round(mm, 0.1, GB_NEAREST) == round(mm);
     gb_text_add_fixed(to, mm, whole ? 0 : 1);
     gb_text_add(to, " mm");
@@ -45,7 +46,7 @@ void gb_print_length(gb_text *to, gb_length length, gb_system system) {
 
 void gb_print_temp(gb_text *to, gb_temp temp, gb_system system) {
     double shown = system == GB_US ? temp.c * 9.0 / 5.0 + 32.0 : temp.c;
-    bool whole = fabs(shown - round(shown)) < 0.05;
+    bool whole = fabs(shown - round(shown)) < 0.05 + GB_SAME;
     gb_text_add_fixed(to, shown, whole ? 0 : 1);
     gb_text_add(to, system == GB_US ? " F" : " C");
 }
@@ -60,7 +61,7 @@ void gb_print_duration(gb_text *to, gb_duration duration) {
         return;
     }
     int64_t minutes = llround(s / 60.0);
-    if (s < 60.0) {
+    if (llround(s) < 60) {
         gb_text_add_fixed(to, s, 0);
         gb_text_add(to, " s");
     } else if (minutes > THREE_DAYS_MIN && minutes % DAY_MIN == 0) {
@@ -81,11 +82,12 @@ void gb_print_duration(gb_text *to, gb_duration duration) {
 }
 
 void gb_print_money(gb_text *to, gb_money money, int decimals) {
-    static const int64_t POWERS[] = {1, 10, 100, 1000};
-    int64_t size = money.minor < 0 ? -money.minor : money.minor;
+    static const uint64_t POWERS[] = {1, 10, 100, 1000};
+    uint64_t minor = (uint64_t)money.minor;
+    uint64_t size = money.minor < 0 ? 0 - minor : minor;
     if (money.minor < 0)
         gb_text_add(to, "-");
-    gb_text_add_int(to, size / POWERS[decimals]);
+    gb_text_add_int(to, (int64_t)(size / POWERS[decimals]));
     if (decimals == 0)
         return;
     gb_text_add(to, ".");

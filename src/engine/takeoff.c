@@ -61,6 +61,19 @@ static double volume_each(const gb_layer *layer, const gb_take *take) {
     return GB_NONE;
 }
 
+/* Two sizes below zero would multiply to a volume above it, so each is looked at. */
+static bool sizes_are_positive(const gb_piece *piece, const gb_layer *layer, bool laid) {
+    for (size_t i = 0; i < layer->depth_count; i++)
+        if (!positive(layer->depths_m[i]))
+            return false;
+    if (laid)
+        return piece->overhang_front.m >= 0 && piece->overhang_side.m >= 0 &&
+               positive(piece->width.m - piece->overhang_front.m) &&
+               positive(piece->length.m - 2.0 * piece->overhang_side.m);
+    return layer->kind != GB_JOINT ||
+           (positive(layer->joint_length.m) && positive(layer->joint_width.m));
+}
+
 gb_status gb_take_off(const gb_piece *piece, const gb_layer *layer, gb_take *take) {
     gb_take t = {.piece = piece,
                  .layer = layer,
@@ -73,11 +86,10 @@ gb_status gb_take_off(const gb_piece *piece, const gb_layer *layer, gb_take *tak
         t.area = gb_bedded_area(piece);
     if (laid || layer->kind == GB_JOINT)
         gb_layer_depth(layer, &t.depth, &t.depth_se);
-    /* An overhang from both ends can leave a product of two negatives. */
-    bool whole = !laid || piece->width.m > piece->overhang_front.m;
     t.each.m3 = volume_each(layer, &t);
     t.net.m3 = t.units * t.each.m3;
-    if (!whole || !positive(t.each.m3) || !positive(t.units))
+    if (!sizes_are_positive(piece, layer, laid) || !positive(t.each.m3) ||
+        !positive(t.units))
         return GB_NOT_POSITIVE;
     *take = t;
     return GB_OK;

@@ -99,7 +99,7 @@ void gb_text_add_int(gb_text *text, int64_t value) {
     add_digits(text, size, 1);
 }
 
-static const double HAIR = 1e-10;
+static const double HAIR = 1e-12; /* of the value, and never over a thousandth */
 
 void gb_text_add_fixed(gb_text *text, double value, int decimals) {
     static const int64_t POWERS[] = {1, 10, 100, 1000, 10000, 100000, 1000000};
@@ -110,7 +110,8 @@ void gb_text_add_fixed(gb_text *text, double value, int decimals) {
         return;
     }
     /* A half that a sum has left a hair below itself still rounds away from zero. */
-    int64_t whole = llround(scaled + copysign(HAIR * fmax(1.0, fabs(scaled)), scaled));
+    double hair = fmin(HAIR * fmax(1.0, fabs(scaled)), 1e-3);
+    int64_t whole = llround(scaled + copysign(hair, scaled));
     if (whole < 0)
         gb_text_add_char(text, '-');
     uint64_t size = (uint64_t)(whole < 0 ? -whole : whole);

@@ -371,8 +371,8 @@ bool gb_report_plan(gb_status status, const gb_job *job, const gb_mix *bad_mix,
         return false;
     case GB_OVERFLOW:
         gb_report(diags, job->file, 0,
-                  "%s needs more bags or batches than can be counted (a thousand "
-                  "million); check counts and sizes",
+                  "%s needs more than 100000 batches, or sums beyond what is kept; check "
+                  "counts and sizes, and the mixer",
                   id);
         return false;
     case GB_IMPOSSIBLE:

@@ -38,7 +38,7 @@ void gb_nearest_init(gb_nearest *nearest, const char *word) {
 
 void gb_nearest_offer(gb_nearest *nearest, const char *candidate) {
     size_t d = gb_distance(nearest->word, candidate, 2);
-    if (d < nearest->distance && 2 * d < strlen(candidate) + 1) {
+    if (d < nearest->distance && 2 * d < strlen(candidate)) {
         nearest->best = candidate;
         nearest->distance = d;
     }

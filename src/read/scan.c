@@ -36,8 +36,8 @@ static bool scan_string(scan *s) {
     const char *next = s->at + strspn(s->at, " \t\r");
     if (strchr(";,)]}\n#/\"", *next) == NULL && *next != '\0')
         return fault(s, opened,
-                     "a text is closed and more stands behind it; write inches as in or "
-                     "'' because a double quote ends a text");
+                     "a text is closed and more stands behind it; is a ; missing? write "
+                     "inches as in or '' because a double quote ends a text");
     return true;
 }
 

@@ -42,6 +42,15 @@ static void add_today(gb_builder *b, const gb_job *job) {
     GB_ADD(b, WEATHER_STATED, all);
 }
 
+static void add_overhang(gb_builder *b, const gb_piece *p) {
+    gb_figure front = gb_num("front", GB_SHOW_LENGTH, p->overhang_front.m);
+    if (p->overhang_side.m > 0)
+        GB_ADD(b, OVERHANG_SIDES, front,
+               gb_num("side", GB_SHOW_LENGTH, p->overhang_side.m));
+    else if (p->overhang_front.m > 0)
+        GB_ADD(b, OVERHANG, front);
+}
+
 static void add_take(gb_builder *b, const gb_take *t) {
     static const gb_row_code FACES[] = {[GB_BACK] = GB_ROW_ON_BACK,
                                         [GB_BED_FACE] = GB_ROW_ON_BED,
@@ -62,6 +71,8 @@ static void add_take(gb_builder *b, const gb_take *t) {
         GB_ADD(b, LAID_MANY, name, count, length, width, depth);
     else
         GB_ADD(b, LAID_ONE, name, length, width, depth);
+    if (!isnan(t->area.m2))
+        add_overhang(b, t->piece);
     if (t->layer->kind == GB_SLURRY)
         gb_add_row(b, FACES[t->layer->faces], NULL, 0);
     if (t->layer->depth_count > 1)
@@ -75,7 +86,8 @@ static void add_head(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     GB_ADD(b, SITE, gb_txt("name", job->site.name));
     GB_ADD(b, MIX_ID, gb_txt("id", need->mix->id));
     GB_ADD(b, FOR, gb_words_fig(b, "purpose", &need->mix->purpose));
-    add_today(b, job);
+    if (need->mix->not_for.count > 0)
+        GB_ADD(b, NOT_FOR, gb_words_fig(b, "what", &need->mix->not_for));
     for (size_t i = 0; i < need->take_count; i++)
         add_take(b, need->takes[i]);
     gb_figure net = gb_num("net", GB_SHOW_VOLUME, need->net.m3);
@@ -115,13 +127,19 @@ static void add_limit(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
         break;
     }
     if (!isnan(k->time_to_place.s))
-        GB_ADD(b, PLACED, gb_num("time", GB_SHOW_DURATION, k->time_to_place.s));
+        GB_ADD(b, PLACED, gb_num("time", GB_SHOW_DURATION, k->time_to_place.s),
+               gb_num("life", GB_SHOW_DURATION, p->life.s));
+}
+
+static gb_figure parts_of(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
+                          double bags) {
+    gb_gauge gauge = {job->crew.bucket, gb_job_moisture(job)};
+    return gb_parts_fig(b, p->need.mix, &p->recipe, bags, &gauge);
 }
 
 static void add_amount(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
                        double bags) {
-    const gb_mix *mix = p->need.mix;
-    bool blend = mix->part_count == 0;
+    bool blend = p->need.mix->part_count == 0;
     bool whole = fabs(bags - round(bags)) < GB_SAME;
     gb_figure count = gb_bags_fig(b, "bags", bags);
     gb_figure mass = gb_num("mass", GB_SHOW_MASS, p->recipe.bag.kg * bags);
@@ -130,33 +148,33 @@ static void add_amount(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
     else if (blend)
         GB_ADD(b, PART_BATCH_BLEND, count, mass);
     else if (whole)
-        GB_ADD(b, BATCH, gb_parts_fig(b, mix, &p->recipe, bags, job->crew.bucket));
+        GB_ADD(b, BATCH, parts_of(b, job, p, bags));
     else
-        GB_ADD(b, PART_BATCH, count,
-               gb_parts_fig(b, mix, &p->recipe, bags, job->crew.bucket));
+        GB_ADD(b, PART_BATCH, count, parts_of(b, job, p, bags));
 }
 
 static void add_half(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
                      double bags) {
-    const gb_mix *mix = p->need.mix;
-    if (mix->part_count == 0)
+    if (p->need.mix->part_count == 0)
         GB_ADD(b, HALF_BLEND, gb_bags_fig(b, "bags", bags),
                gb_num("mass", GB_SHOW_MASS, p->recipe.bag.kg * bags));
     else
-        GB_ADD(b, HALF, gb_parts_fig(b, mix, &p->recipe, bags, job->crew.bucket));
-    gb_add_water_line(b, mix, &p->recipe, bags, gb_job_moisture(job));
+        GB_ADD(b, HALF, parts_of(b, job, p, bags));
+    gb_add_water_below(b, p->need.mix, &p->recipe, bags, gb_job_moisture(job));
     GB_ADD(b, PART_MAKES, gb_num("volume", GB_SHOW_VOLUME, p->recipe.yield.m3 * bags));
 }
 
+/* The last batch when it differs from the first: its own parts, its own water. */
 static void add_last(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     const gb_batching *k = &p->batching;
     double last = k->batches[k->batch_count - 1].bags;
-    bool same = fabs(last - k->batches[0].bags) < GB_SAME;
-    if (same || p->need.mix->part_count == 0)
+    if (fabs(last - k->batches[0].bags) < GB_SAME)
         return;
-    GB_ADD(b, LAST, gb_bags_fig(b, "bags", last),
-           gb_parts_fig(b, p->need.mix, &p->recipe, last, job->crew.bucket));
-    gb_add_water_line(b, p->need.mix, &p->recipe, last, gb_job_moisture(job));
+    if (p->need.mix->part_count == 0)
+        GB_ADD(b, LAST_BLEND, gb_bags_fig(b, "bags", last));
+    else
+        GB_ADD(b, LAST, gb_bags_fig(b, "bags", last), parts_of(b, job, p, last));
+    gb_add_water_below(b, p->need.mix, &p->recipe, last, gb_job_moisture(job));
 }
 
 static void add_one_batch(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
@@ -164,9 +182,9 @@ static void add_one_batch(gb_builder *b, const gb_job *job, const gb_mix_plan *p
     add_amount(b, job, p, bags);
     gb_add_makes(b, &p->recipe, bags);
     add_limit(b, job, p);
-    gb_add_water(b, p->need.mix, &p->recipe, bags, job->sand.moisture);
+    gb_add_water(b, p->need.mix, &p->recipe, bags, gb_job_moisture(job));
     if (p->recipe.sand.kg > 0)
-        GB_ADD(b, SAND_TODAY, gb_state_fig(b, gb_job_moisture(job)));
+        GB_ADD_BARE(b, SAND_TODAY);
     add_half(b, job, p, bags / 2.0);
     add_last(b, job, p);
 }
@@ -188,7 +206,8 @@ static gb_row cover_single(gb_builder *b, const gb_stretch *s) {
                 : GB_MAKE(b, COVERS_AREA, name, area);
 }
 
-/* Several alike: those that this batch finishes, the first counted as 1. */
+/* Several alike: those that this batch finishes, the first counted as 1, and the one that
+   it takes well into. */
 static gb_row cover_many(gb_builder *b, const gb_stretch *s) {
     gb_figure name = gb_txt("name", s->take->piece->name);
     size_t done = 0;
@@ -196,13 +215,17 @@ static gb_row cover_many(gb_builder *b, const gb_stretch *s) {
     if (gb_count_down(s->from, 1.0, &before) != GB_OK ||
         gb_count_down(s->to, 1.0, &done) != GB_OK)
         b->failed = true;
+    bool part = !gb_under(s->to - (double)done, 0.25);
     gb_figure from = gb_num("from", GB_SHOW_COUNT, (double)(before + 1));
+    gb_figure next = gb_num("next", GB_SHOW_COUNT, (double)(done + 1));
+    gb_figure to = gb_num("to", GB_SHOW_COUNT, (double)done);
     if (done == before)
         return GB_MAKE(b, COVERS_PART, name, from);
     if (done == before + 1)
-        return GB_MAKE(b, COVERS_PIECE, name, from);
-    return GB_MAKE(b, COVERS_PIECES, name, from,
-                   gb_num("to", GB_SHOW_COUNT, (double)done));
+        return part ? GB_MAKE(b, COVERS_PIECE_PART, name, from, next)
+                    : GB_MAKE(b, COVERS_PIECE, name, from);
+    return part ? GB_MAKE(b, COVERS_PIECES_PART, name, from, to, next)
+                : GB_MAKE(b, COVERS_PIECES, name, from, to);
 }
 
 /* The piece that a batch only begins is left to the next one, unless it is all there
@@ -234,6 +257,23 @@ static gb_figure covers_fig(gb_builder *b, const gb_batch *batch) {
     return covers;
 }
 
+static void add_first_check(gb_builder *b, const gb_mix_plan *p) {
+    const gb_first_check *f = &p->first_check;
+    bool blend = p->need.mix->part_count == 0;
+    double bags = gb_round(f->bags, blend ? 1.0 : 0.125, GB_UP);
+    gb_figure pieces = gb_num("pieces", GB_SHOW_COUNT, (double)f->pieces);
+    gb_figure name = gb_txt("name", f->take->piece->name);
+    gb_figure fewer = gb_num("fewer", GB_SHOW_COUNT, (double)f->fewer);
+    gb_figure depth = gb_num("depth", GB_SHOW_LENGTH, f->depth.m);
+    gb_figure gross = gb_num("gross", GB_SHOW_VOLUME, f->gross.m3);
+    gb_figure in_bags = gb_bags_fig(b, "bags", bags);
+    if (f->left > 0)
+        GB_ADD(b, AFTER_FIRST_PART, pieces, name, fewer, depth, gross, in_bags,
+               gb_num_down("left", GB_SHOW_QUARTERS, f->left));
+    else
+        GB_ADD(b, AFTER_FIRST, pieces, name, fewer, depth, gross, in_bags);
+}
+
 static void add_batches(gb_builder *b, const gb_mix_plan *p) {
     const gb_batching *k = &p->batching;
     for (size_t i = 0; i < k->batch_count; i++) {
@@ -243,14 +283,8 @@ static void add_batches(gb_builder *b, const gb_mix_plan *p) {
         GB_ADD(b, BATCH_LOG, gb_num("life", GB_SHOW_DURATION, p->life.s));
     }
     GB_ADD(b, DEAD, gb_num("life", GB_SHOW_DURATION, p->life.s));
-    const gb_first_check *f = &p->first_check;
-    if (f->known)
-        GB_ADD(b, AFTER_FIRST, gb_num("pieces", GB_SHOW_COUNT, (double)f->pieces),
-               gb_txt("name", f->take->piece->name),
-               gb_num("fewer", GB_SHOW_COUNT, (double)(f->pieces - 1)),
-               gb_num("depth", GB_SHOW_LENGTH, f->depth.m),
-               gb_num("gross", GB_SHOW_VOLUME, f->gross.m3),
-               gb_bags_fig(b, "bags", gb_round(f->bags, 0.125, GB_UP)));
+    if (p->first_check.known)
+        add_first_check(b, p);
 }
 
 /* ---- slurry ---------------------------------------------------------------------- */
@@ -282,7 +316,8 @@ static void add_pot(gb_builder *b, const gb_mix_plan *p, const gb_pot *pot) {
         GB_ADD(b, POT_SCORED, gb_num("depth", GB_SHOW_LENGTH, scored.m),
                gb_num("area", GB_SHOW_AREA_HALF, pot->area.m2 * pot->depth.m / scored.m));
     if (!pot->fits_life)
-        GB_ADD(b, POT_TOO_SLOW, gb_num("life", GB_SHOW_DURATION, p->life.s));
+        GB_ADD(b, POT_TOO_SLOW, gb_num("life", GB_SHOW_DURATION, p->life.s),
+               gb_num("time", GB_SHOW_DURATION, pot->time.s));
 }
 
 /* Pots to tick: as many as the take needs of its first kind of pot. */
@@ -309,6 +344,14 @@ static void add_pots(gb_builder *b, const gb_mix_plan *p) {
 
 /* ---- on site --------------------------------------------------------------------- */
 
+/* Whole bags to have at hand. */
+static gb_row site_bags(gb_builder *b, double bags, double pack_kg,
+                        const gb_words *title) {
+    return GB_MAKE(b, SITE_BAGS, gb_bags_fig(b, "bags", gb_round(bags, 1, GB_UP)),
+                   gb_num("bag", GB_SHOW_MASS, pack_kg),
+                   gb_words_fig(b, "material", title));
+}
+
 static void add_on_site(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     const gb_mix *mix = p->need.mix;
     gb_row rows[GB_MOST_PARTS + 2];
@@ -316,26 +359,20 @@ static void add_on_site(gb_builder *b, const gb_job *job, const gb_mix_plan *p) 
     double bags =
         p->is_slurry ? p->need.gross.m3 / p->recipe.yield.m3 : p->batching.bags_gauged;
     if (mix->part_count == 0)
-        rows[n++] =
-            GB_MAKE(b, SITE_BAGS, gb_bags_fig(b, "bags", gb_round(bags, 1, GB_UP)),
-                    gb_words_fig(b, "material", &mix->title));
+        rows[n++] = site_bags(b, bags, p->recipe.bag.kg, &mix->title);
     for (size_t i = 0; i < mix->part_count; i++) {
         const gb_material *m = mix->parts[i].material;
         double kg = p->recipe.part[i].kg * bags;
-        gb_figure material = gb_words_fig(b, "material", &m->title);
+        double pack = i == 0 ? p->recipe.bag.kg : m->pack.kg;
         if (p->is_slurry)
-            rows[n++] =
-                GB_MAKE(b, SITE_MASS, gb_num_up("mass", GB_SHOW_MASS, kg), material);
+            rows[n++] = GB_MAKE(b, SITE_MASS, gb_num_up("mass", GB_SHOW_MASS, kg),
+                                gb_words_fig(b, "material", &m->title));
         else if (isnan(m->pack.kg))
             rows[n++] =
                 GB_MAKE(b, SITE_LOOSE, gb_num("volume", GB_SHOW_BULK, kg / m->bulk.kg_m3),
-                        material);
-        else {
-            double pack = i == 0 ? p->recipe.bag.kg : m->pack.kg;
-            rows[n++] =
-                GB_MAKE(b, SITE_BAGS,
-                        gb_bags_fig(b, "bags", gb_round(kg / pack, 1, GB_UP)), material);
-        }
+                        gb_words_fig(b, "material", &m->title));
+        else
+            rows[n++] = site_bags(b, kg / pack, pack, &m->title);
     }
     double water = bags * (p->recipe.water_usual.kg -
                            p->recipe.sand.kg * gb_job_moisture(job).of_one);
@@ -357,8 +394,25 @@ static gb_show show_of(gb_kind kind) {
         return GB_SHOW_LENGTH;
     case GB_SHARE:
         return GB_SHOW_SHARE;
+    case GB_DURATION:
+        return GB_SHOW_DURATION;
     default:
         return GB_SHOW_NUMBER;
+    }
+}
+
+/* A slurry has no sand to heat and no mixer to cool: its pot has words of its own. */
+static gb_row_code pot_row(gb_caution_code code, gb_row_code otherwise) {
+    switch (code) {
+    case GB_C_COLD_40:
+    case GB_C_COLD_32:
+    case GB_C_COLD_25:
+        return GB_ROW_C_COLD_POT;
+    case GB_C_HOT:
+    case GB_C_HOT_SHADE:
+        return GB_ROW_C_HOT_POT;
+    default:
+        return otherwise;
     }
 }
 
@@ -366,6 +420,8 @@ static void add_cautions(gb_builder *b, const gb_mix_plan *p) {
     static const gb_row_code ROWS[] = {[GB_C_MIXER_SMALL] = GB_ROW_C_MIXER_SMALL,
                                        [GB_C_MIXER_WEAK] = GB_ROW_C_MIXER_WEAK,
                                        [GB_C_MIXER_TOO_SMALL] = GB_ROW_C_MIXER_TOO_SMALL,
+                                       [GB_C_MIXER_TOO_WEAK] = GB_ROW_C_MIXER_TOO_WEAK,
+                                       [GB_C_LIFE_TOO_SHORT] = GB_ROW_C_LIFE_TOO_SHORT,
                                        [GB_C_LIFE_SHORT] = GB_ROW_C_LIFE_SHORT,
                                        [GB_C_SCORED_THIN] = GB_ROW_C_SCORED_THIN,
                                        [GB_C_DEPTH_SPREAD] = GB_ROW_C_DEPTH_SPREAD,
@@ -378,6 +434,7 @@ static void add_cautions(gb_builder *b, const gb_mix_plan *p) {
                                        [GB_C_HOT] = GB_ROW_C_HOT,
                                        [GB_C_HOT_SHADE] = GB_ROW_C_HOT_SHADE,
                                        [GB_C_STONE_COLD] = GB_ROW_C_STONE_COLD,
+                                       [GB_C_UNITS_COLD] = GB_ROW_C_UNITS_COLD,
                                        [GB_C_UNITS_FROZEN] = GB_ROW_C_UNITS_FROZEN,
                                        [GB_C_FROST_DUE] = GB_ROW_C_FROST_DUE,
                                        [GB_C_RAIN] = GB_ROW_C_RAIN};
@@ -386,11 +443,10 @@ static void add_cautions(gb_builder *b, const gb_mix_plan *p) {
     for (size_t i = 0; i < p->cautions.count; i++) {
         const gb_caution *c = &p->cautions.list[i];
         gb_show show = show_of(c->kind);
-        bool hot = c->code == GB_C_HOT || c->code == GB_C_HOT_SHADE;
-        gb_add_row(b, hot && p->is_slurry ? GB_ROW_C_HOT_POT : ROWS[c->code],
+        gb_row_code row = p->is_slurry ? pot_row(c->code, ROWS[c->code]) : ROWS[c->code];
+        gb_add_row(b, row,
                    GB_FIGURES(gb_num("value", show, c->value),
                               gb_num("limit", show, c->limit),
-                              gb_num("life", GB_SHOW_DURATION, p->life.s),
                               gb_txt("source", c->source)));
     }
 }
@@ -402,10 +458,12 @@ static void add_care(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     else
         GB_ADD(b, ALWAYS_BED, cold);
     double wind = gb_from_unit(gb_find_unit(GB_SPEED, "mph"), 8);
-    GB_ADD(b, ALWAYS_HOT, gb_num("hot", GB_SHOW_TEMP, fahrenheit(100)),
-           gb_num("windy", GB_SHOW_TEMP, fahrenheit(90)),
-           gb_num("wind", GB_SHOW_SPEED, wind),
-           gb_num("life", GB_SHOW_DURATION, p->need.mix->life_hot.s));
+    bool hot = gb_hot_band(job->weather.air, job->weather.wind) != GB_CAUTION_CODES;
+    if (!hot) /* else the caution says more */
+        GB_ADD(b, ALWAYS_HOT, gb_num("hot", GB_SHOW_TEMP, fahrenheit(100)),
+               gb_num("windy", GB_SHOW_TEMP, fahrenheit(90)),
+               gb_num("wind", GB_SHOW_SPEED, wind),
+               gb_num("life", GB_SHOW_DURATION, p->need.mix->life_hot.s));
     gb_add_holds(b, p->need.mix);
     GB_ADD_BARE(b, SAFETY);
     if (job->site.rinse != NULL)
@@ -415,7 +473,12 @@ static void add_care(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     if (job->site.emergency != NULL)
         GB_ADD(b, EMERGENCY, gb_txt("who", job->site.emergency));
     GB_ADD_BARE(b, WHO);
-    GB_ADD(b, SOURCE, gb_txt("source", p->need.mix->source));
+    add_today(b, job);
+    bool own = p->need.mix->part_count == 0 && p->own_label;
+    if (own)
+        GB_ADD_BARE(b, SOURCE_OWN);
+    else
+        GB_ADD(b, SOURCE, gb_txt("source", p->need.mix->source));
 }
 
 gb_status gb_batch_sheet(const gb_plan *plan, gb_system system, const char *language,
@@ -430,7 +493,8 @@ gb_status gb_batch_sheet(const gb_plan *plan, gb_system system, const char *lang
             add_pots(&b, p);
         else if (p->batching.batch_count > 0)
             add_one_batch(&b, plan->job, p);
-        gb_add_mixing(&b, p->need.mix);
+        bool by_hand = plan->job->crew.mixer.kind == GB_BARROW && !p->is_slurry;
+        gb_add_mixing(&b, p->need.mix, by_hand);
         if (!p->is_slurry && p->batching.batch_count > 0)
             add_batches(&b, p);
         add_on_site(&b, plan->job, p);

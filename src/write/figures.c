@@ -100,10 +100,13 @@ static void show_bulk(const gb_figure *f, gb_system system, gb_text *to) {
 static void show_gauged(const gb_figure *f, gb_system system, gb_text *to) {
     double ft3 = in_unit(GB_VOLUME, "ft3", f->value);
     double quarters = gb_round(ft3, 0.25, GB_NEAREST);
+    double gallons = in_unit(GB_VOLUME, "gal", f->value);
     if (system == GB_METRIC)
         add(to, f->value * 1000.0, 1, " L");
     else if (fabs(ft3 - quarters) < 0.005)
         add_parts(to, ft3, 4, GB_NEAREST, " ft3");
+    else if (fabs(gallons - gb_round(gallons, 0.25, GB_NEAREST)) < 0.01)
+        add_parts(to, gallons, 4, GB_NEAREST, " gal");
     else
         add(to, ft3, 2, " ft3");
 }
@@ -144,18 +147,22 @@ static void show_fine_water(const gb_figure *f, gb_system system, gb_text *to) {
         return;
     }
     double ounces = gb_round(in_unit(GB_VOLUME, "fl oz", m3), 1.0, f->rounding);
-    add(to, ounces, 0, " fl oz");
+    double quarts = floor(ounces / 32.0);
     if (f->show == GB_SHOW_POT_WATER) {
-        gb_text_add(to, " = ");
+        add(to, ounces, 0, " fl oz = ");
         add(to, ounces / 32.0, 2, " qt");
+    } else {
+        if (quarts > 0)
+            add(to, quarts, 0, " qt ");
+        add(to, ounces - 32.0 * quarts, 0, " oz");
     }
     gb_text_add(to, " (");
-    add_litres(to, "fl oz", ounces, 2, cell);
+    add_litres(to, "fl oz", ounces, cell && quarts > 0 ? 1 : 2, cell);
 }
 
 static void show_water_units(const gb_figure *f, gb_system system, gb_text *to) {
-    (void)f;
-    gb_text_add(to, system == GB_US ? "qt (L)" : "L");
+    bool fine = f->value > 0;
+    gb_text_add(to, system == GB_METRIC ? "L" : fine ? "qt, fl oz (L)" : "qt (L)");
 }
 
 /* ---- weather ---------------------------------------------------------------------- */

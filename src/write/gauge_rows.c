@@ -26,33 +26,34 @@ static gb_figure buckets_fig(gb_builder *b, double buckets) {
 }
 
 /* What lies loose is gauged by the level bucket, in quarters; where those are too coarse
-   it is weighed. Damp sand weighs its moisture too. */
+   it is weighed. Sand weighs its moisture too. */
 static const double MOST_BUCKET_ERROR = 0.03; /* of the part: common practice */
 
-static gb_row loose_row(gb_builder *b, const gb_part *part, double kg, gb_volume bucket) {
+static gb_row loose_row(gb_builder *b, const gb_part *part, double kg,
+                        const gb_gauge *gauge) {
     const gb_material *m = part->material;
     double volume = kg / m->bulk.kg_m3;
-    double each = bucket.m3 * m->bulk.kg_m3;
+    double each = gauge->bucket.m3 * m->bulk.kg_m3;
     if (m->kind == GB_SAND)
-        each *= 1.0 + gb_sand_moisture(GB_DAMP).of_one;
-    double buckets = volume / bucket.m3;
+        each *= 1.0 + gauge->moisture.of_one;
+    double buckets = volume / gauge->bucket.m3;
     double error = fabs(gb_round(buckets, 0.25, GB_NEAREST) / buckets - 1.0);
     if (gb_over(error, MOST_BUCKET_ERROR))
         return GB_MAKE(b, PART_WEIGHED, gb_num("mass", GB_SHOW_MASS, each * buckets),
                        gb_words_fig(b, "material", &m->title));
     return GB_MAKE(b, PART_LOOSE, gb_num("volume", GB_SHOW_VOLUME, volume),
                    gb_words_fig(b, "material", &m->title), buckets_fig(b, buckets),
-                   gb_num("line", GB_SHOW_GAUGED, bucket.m3),
+                   gb_num("line", GB_SHOW_GAUGED, gauge->bucket.m3),
                    gb_num("each", GB_SHOW_MASS, each));
 }
 
 gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
-                       double bags, gb_volume bucket) {
+                       double bags, const gb_gauge *gauge) {
     gb_row rows[GB_MOST_PARTS];
     for (size_t i = 0; i < mix->part_count; i++) {
         const gb_part *part = &mix->parts[i];
         double kg = recipe->part[i].kg * bags;
-        rows[i] = i == 0 ? binder_row(b, part, kg, bags) : loose_row(b, part, kg, bucket);
+        rows[i] = i == 0 ? binder_row(b, part, kg, bags) : loose_row(b, part, kg, gauge);
     }
     gb_figure parts = gb_rows_fig(b, "parts", rows, mix->part_count);
     parts.join = " + ";
@@ -128,37 +129,45 @@ static water_figures round_water(gb_show show, const gb_water_row *row) {
     };
 }
 
-static void add_cells(gb_builder *b, gb_row_code code, gb_figure head, bool ounces,
-                      const gb_water_row *row) {
+static void add_cells(gb_builder *b, gb_row_code code, const gb_figure *head,
+                      size_t head_count, bool ounces, const gb_water_row *row) {
     gb_show show = ounces ? GB_SHOW_WATER_FINE_CELL : GB_SHOW_WATER_CELL;
     water_figures w = round_water(show, row);
-    gb_add_row(b, code, GB_FIGURES(head, w.first, w.usual, w.most));
+    gb_figure all[5] = {w.first, w.usual, w.most};
+    for (size_t i = 0; i < head_count; i++)
+        all[3 + i] = head[i];
+    gb_add_row(b, code, all, 3 + head_count);
 }
 
 static void add_state(gb_builder *b, const gb_mix *mix, const gb_recipe *r, double bags,
-                      gb_share moisture) {
-    gb_figure state = gb_state_fig(b, moisture);
+                      bool ounces, gb_share moisture, gb_share today) {
+    gb_figure head[] = {gb_state_fig(b, moisture),
+                        gb_txt("mark", moisture.of_one == today.of_one ? ">" : "")};
     gb_water_row row = {0};
     if (gb_water_to_add(mix, r, moisture, bags, &row) == GB_OK)
-        add_cells(b, GB_ROW_STATE_BAG, state, needs_ounces(mix, r, bags), &row);
+        add_cells(b, GB_ROW_STATE_BAG, head, 2, ounces, &row);
     else
-        GB_ADD(b, STATE_TOO_WET, state);
+        gb_add_row(b, GB_ROW_STATE_TOO_WET, head, 2);
 }
 
+/* The usual three states, and today's when it is none of them. */
 static void add_states(gb_builder *b, const gb_mix *mix, const gb_recipe *r, double bags,
-                       gb_share stated) {
-    for (gb_sand_state s = GB_NEARLY_DRY; s <= GB_WET; s++)
-        add_state(b, mix, r, bags, gb_sand_moisture(s));
-    if (!isnan(stated.of_one))
-        add_state(b, mix, r, bags, stated);
+                       bool ounces, gb_share today) {
+    bool usual = false;
+    for (gb_sand_state s = GB_NEARLY_DRY; s <= GB_WET; s++) {
+        add_state(b, mix, r, bags, ounces, gb_sand_moisture(s), today);
+        usual = usual || gb_sand_moisture(s).of_one == today.of_one;
+    }
+    if (!usual && !isnan(today.of_one))
+        add_state(b, mix, r, bags, ounces, today, today);
 }
 
 static void add_plain_water(gb_builder *b, const gb_mix *mix, const gb_recipe *r,
-                            double bags, gb_row what) {
+                            double bags, bool ounces, gb_row what) {
     gb_water_row row = {0};
+    gb_figure head = whole_fig(b, "what", what);
     if (gb_water_to_add(mix, r, (gb_share){0}, bags, &row) == GB_OK)
-        add_cells(b, GB_ROW_WATER_BAG, whole_fig(b, "what", what),
-                  needs_ounces(mix, r, bags), &row);
+        add_cells(b, GB_ROW_WATER_BAG, &head, 1, ounces, &row);
 }
 
 static gb_row amount_row(gb_builder *b, const gb_recipe *r, double bags) {
@@ -170,46 +179,51 @@ static gb_row amount_row(gb_builder *b, const gb_recipe *r, double bags) {
 }
 
 void gb_add_water(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, double bags,
-                  gb_share stated) {
+                  gb_share today) {
     double amounts[2] = {1.0, bags};
     size_t count = bags > 1.0 + GB_SAME ? 2 : 1;
     if (bags < 1.0 - GB_SAME)
         amounts[0] = bags;
     bool sand = recipe->sand.kg > 0;
-    gb_figure units = gb_num("units", GB_SHOW_WATER_UNITS, 0);
+    /* One unit in a table: that of the smallest amount. */
+    bool ounces = needs_ounces(mix, recipe, amounts[0]);
+    gb_figure units = gb_num("units", GB_SHOW_WATER_UNITS, ounces ? 1 : 0);
     if (!sand)
         GB_ADD(b, WATER_WORDS, gb_txt("what", ""), units);
     for (size_t i = 0; i < count; i++) {
         gb_row what = amount_row(b, recipe, amounts[i]);
         if (sand) {
             GB_ADD(b, WATER_WORDS, whole_fig(b, "what", what), units);
-            add_states(b, mix, recipe, amounts[i], stated);
+            add_states(b, mix, recipe, amounts[i], ounces, today);
         } else {
-            add_plain_water(b, mix, recipe, amounts[i], what);
+            add_plain_water(b, mix, recipe, amounts[i], ounces, what);
         }
     }
 }
 
-void gb_add_water_line(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
-                       double bags, gb_share moisture) {
-    gb_water_row row = {0};
-    if (gb_water_to_add(mix, recipe, moisture, bags, &row) != GB_OK)
-        return;
+void gb_add_water_below(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
+                        double bags, gb_share today) {
     bool ounces = needs_ounces(mix, recipe, bags);
-    water_figures w = round_water(ounces ? GB_SHOW_WATER_FINE : GB_SHOW_WATER, &row);
-    if (recipe->sand.kg > 0)
-        GB_ADD(b, PART_WATER, gb_state_fig(b, moisture), w.first, w.usual, w.most);
-    else
+    gb_water_row row = {0};
+    if (recipe->sand.kg > 0) {
+        add_states(b, mix, recipe, bags, ounces, today);
+    } else if (gb_water_to_add(mix, recipe, (gb_share){0}, bags, &row) == GB_OK) {
+        water_figures w = round_water(ounces ? GB_SHOW_WATER_FINE : GB_SHOW_WATER, &row);
         GB_ADD(b, PART_WATER_PLAIN, w.first, w.usual, w.most);
+    }
 }
 
-void gb_add_mixing(gb_builder *b, const gb_mix *mix) {
+void gb_add_mixing(gb_builder *b, const gb_mix *mix, bool by_hand) {
     for (size_t i = 0; i < mix->order_count; i++)
         GB_ADD(b, ORDER, gb_num("n", GB_SHOW_COUNT, (double)(i + 1)),
                gb_words_fig(b, "step", &mix->order[i]));
-    GB_ADD(b, MIXING, gb_num("time", GB_SHOW_DURATION, mix->mixing.s));
+    if (by_hand)
+        GB_ADD_BARE(b, BARROW);
+    else
+        GB_ADD(b, MIXING, gb_num("time", GB_SHOW_DURATION, mix->mixing.s));
     GB_ADD(b, CHECK, gb_words_fig(b, "check", &mix->check));
     GB_ADD(b, AT_LIMIT, gb_words_fig(b, "words", &mix->at_limit));
+    GB_ADD_BARE(b, TOO_WET);
 }
 
 void gb_add_holds(gb_builder *b, const gb_mix *mix) {
@@ -223,4 +237,6 @@ void gb_add_holds(gb_builder *b, const gb_mix *mix) {
             GB_ADD(b, HOLD_RANGE, what, least,
                    gb_num("most", GB_SHOW_DURATION, h->most.s));
     }
+    double cold = gb_from_unit(gb_find_unit(GB_TEMP, "F"), 40);
+    GB_ADD(b, HOLD_COLD, gb_num("cold", GB_SHOW_TEMP, cold));
 }

@@ -7,29 +7,34 @@
 /* "1 bag", "2-5/8 bags". */
 gb_figure gb_bags_fig(gb_builder *b, const char *name, double bags);
 
+/* What parts are gauged with: a level bucket, and sand of some moisture. */
+typedef struct gb_gauge {
+    gb_volume bucket;
+    gb_share moisture;
+} gb_gauge;
+
 /* The parts of `bags` bags of a site mix: the binder in whole bags or weighed, the rest
    in level buckets. */
 gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
-                       double bags, gb_volume bucket);
+                       double bags, const gb_gauge *gauge);
 
 /* What a batch of `bags` bags makes, and by which route its yield was found. */
 void gb_add_makes(gb_builder *b, const gb_recipe *recipe, double bags);
 
 /* The water table: per bag, and per batch of `bags` when that is another amount. A site
-   mix has a row for every state of the sand; `stated` adds one for a measured moisture
-   (NaN: none). */
+   mix has a row for every state of the sand, today's marked (NaN: none is). */
 void gb_add_water(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, double bags,
-                  gb_share stated);
+                  gb_share today);
 
-/* One line of water for `bags` bags with sand of one moisture. */
-void gb_add_water_line(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
-                       double bags, gb_share moisture);
+/* The same rows for one more amount, below the parts that they belong to. */
+void gb_add_water_below(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
+                        double bags, gb_share today);
 
 /* "damp 5 %", as the figure "state". */
 gb_figure gb_state_fig(gb_builder *b, gb_share moisture);
 
-/* Order, mixing time, check, what to do at the limit. */
-void gb_add_mixing(gb_builder *b, const gb_mix *mix);
+/* Order, mixing time, check, what to do at the limit and beyond. */
+void gb_add_mixing(gb_builder *b, const gb_mix *mix, bool by_hand);
 void gb_add_holds(gb_builder *b, const gb_mix *mix);
 
 #endif

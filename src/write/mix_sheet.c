@@ -36,7 +36,8 @@ static void add_question(gb_builder *b, const gb_mix_question *q) {
         return;
     }
     GB_ADD(b, QUESTION_VOLUME, bags, bag,
-           gb_num("volume", GB_SHOW_VOLUME_FINE, q->wanted.m3));
+           gb_num("volume", GB_SHOW_VOLUME_FINE, q->wanted.m3),
+           gb_num("whole", GB_SHOW_COUNT, gb_round(q->bags, 1, GB_UP)));
     if (q->waste.of_one > 0)
         GB_ADD(b, QUESTION_WASTE, gb_num("waste", GB_SHOW_SHARE, q->waste.of_one));
 }
@@ -46,6 +47,7 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_system system, const char *l
     gb_builder b;
     gb_builder_init(&b, language, arena);
     const gb_mix *mix = q->mix;
+    const gb_gauge gauge = {q->bucket, gb_sand_moisture(GB_DAMP)};
     GB_ADD(&b, TITLE, gb_words_fig(&b, "title", &mix->title));
     GB_ADD(&b, MIX_ID, gb_txt("id", mix->id));
     GB_ADD(&b, FOR, gb_words_fig(&b, "purpose", &mix->purpose));
@@ -53,10 +55,10 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_system system, const char *l
         GB_ADD(&b, NOT_FOR, gb_words_fig(&b, "what", &mix->not_for));
     add_question(&b, q);
     if (mix->part_count > 0)
-        GB_ADD(&b, BATCH, gb_parts_fig(&b, mix, &q->recipe, q->bags, q->bucket));
+        GB_ADD(&b, BATCH, gb_parts_fig(&b, mix, &q->recipe, q->bags, &gauge));
     gb_add_makes(&b, &q->recipe, q->bags);
     gb_add_water(&b, mix, &q->recipe, q->bags, (gb_share){GB_NONE});
-    gb_add_mixing(&b, mix);
+    gb_add_mixing(&b, mix, false);
     GB_ADD(&b, LIFE, gb_num("life", GB_SHOW_DURATION, mix->life.s),
            gb_num("hot", GB_SHOW_DURATION, mix->life_hot.s));
     gb_add_holds(&b, mix);

@@ -71,10 +71,10 @@ static void add_need(gb_builder *b, const gb_mix_plan *p) {
            gb_num("whole", GB_SHOW_COUNT, (double)p->batching.bags_whole));
 }
 
-static void add_supply(gb_builder *b, const gb_supply_need *s) {
+static void add_supply(gb_builder *b, const gb_supply_need *s, gb_share moisture) {
     const gb_words *title = s->material != NULL ? &s->material->title : &s->blend->title;
     gb_figure material = gb_words_fig(b, "material", title);
-    gb_figure mass = gb_num("mass", GB_SHOW_MASS, s->mass.kg);
+    gb_figure mass = gb_num("mass", GB_SHOW_MASS, gb_lying_mass(s, s->mass, moisture).kg);
     if (!isnan(s->pack.kg))
         GB_ADD(
             b, SUPPLY_BAGS, material, mass,
@@ -98,7 +98,7 @@ gb_status gb_takeoff_sheet(const gb_plan *plan, gb_system system, const char *la
     gb_end_block(&b);
     GB_ADD_BARE(&b, SUPPLIES_TITLE);
     for (size_t i = 0; i < plan->supply_count; i++)
-        add_supply(&b, &plan->supplies[i]);
+        add_supply(&b, &plan->supplies[i], gb_job_moisture(plan->job));
     GB_ADD(&b, TOTAL_WATER, gb_num("water", GB_SHOW_WATER, plan->water.m3 * 1000.0));
     gb_end_block(&b);
     return gb_finish_sheet(&b, system, sheet);

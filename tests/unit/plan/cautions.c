@@ -15,6 +15,8 @@ static const struct {
     {GB_C_MIXER_SMALL, GB_CAUTION, "common practice"},
     {GB_C_MIXER_WEAK, GB_CAUTION, "common practice"},
     {GB_C_MIXER_TOO_SMALL, GB_STOP, "common practice"},
+    {GB_C_MIXER_TOO_WEAK, GB_STOP, "common practice"},
+    {GB_C_LIFE_TOO_SHORT, GB_STOP, "common practice"},
     {GB_C_LIFE_SHORT, GB_CAUTION, "common practice"},
     {GB_C_SCORED_THIN, GB_NOTE, "common practice"},
     {GB_C_DEPTH_SPREAD, GB_CAUTION, "common practice"},
@@ -27,6 +29,7 @@ static const struct {
     {GB_C_HOT, GB_CAUTION, "TMS 602"},
     {GB_C_HOT_SHADE, GB_CAUTION, "TMS 602"},
     {GB_C_STONE_COLD, GB_STOP, "common practice"},
+    {GB_C_UNITS_COLD, GB_STOP, "common practice"},
     {GB_C_UNITS_FROZEN, GB_STOP, "TMS 602"},
     {GB_C_FROST_DUE, GB_STOP, "common practice"},
     {GB_C_RAIN, GB_STOP, "common practice"},
@@ -49,12 +52,13 @@ static const struct {
     const char *name;
     gb_caution_code code;
 } NAMES[] = {
-    CODE(C_MIXER_SMALL),  CODE(C_MIXER_WEAK),   CODE(C_MIXER_TOO_SMALL),
-    CODE(C_LIFE_SHORT),   CODE(C_SCORED_THIN),  CODE(C_DEPTH_SPREAD),
-    CODE(C_NO_PACE),      CODE(C_SAND_TOO_WET), CODE(C_COLD_40),
-    CODE(C_COLD_32),      CODE(C_COLD_25),      CODE(C_COLD_20),
-    CODE(C_HOT),          CODE(C_HOT_SHADE),    CODE(C_STONE_COLD),
-    CODE(C_UNITS_FROZEN), CODE(C_FROST_DUE),    CODE(C_RAIN),
+    CODE(C_MIXER_SMALL),    CODE(C_MIXER_WEAK),     CODE(C_MIXER_TOO_SMALL),
+    CODE(C_MIXER_TOO_WEAK), CODE(C_LIFE_TOO_SHORT), CODE(C_LIFE_SHORT),
+    CODE(C_SCORED_THIN),    CODE(C_DEPTH_SPREAD),   CODE(C_NO_PACE),
+    CODE(C_SAND_TOO_WET),   CODE(C_COLD_40),        CODE(C_COLD_32),
+    CODE(C_COLD_25),        CODE(C_COLD_20),        CODE(C_HOT),
+    CODE(C_HOT_SHADE),      CODE(C_STONE_COLD),     CODE(C_UNITS_COLD),
+    CODE(C_UNITS_FROZEN),   CODE(C_FROST_DUE),      CODE(C_RAIN),
 };
 _Static_assert(ROWS_OF(NAMES) == GB_CAUTION_CODES, "a name for every code");
 

@@ -55,7 +55,7 @@ gnu_name() { # kind, name: what GNU units calls it; nothing for an unknown one
     mass:t | mass:tonne | mass:tonnes) echo tonne ;;
     mass:oz) echo ounce ;;
     mass:lb | mass:lbs) echo pound ;;
-    'mass:short ton') echo shortton ;;
+    'mass:short ton' | 'mass:short tons') echo shortton ;;
     density:kg/m3) echo 'kg/m^3' ;;
     density:lb/ft3) echo 'pound/foot^3' ;;
     density:lb/yd3) echo 'pound/yard^3' ;;
@@ -63,7 +63,7 @@ gnu_name() { # kind, name: what GNU units calls it; nothing for an unknown one
     temp:F | temp:°F) echo tempF ;;
     duration:s) echo second ;;
     duration:min | duration:m) echo minute ;;
-    duration:h | duration:hr | duration:hours) echo hour ;;
+    duration:h | duration:hr | duration:hour | duration:hours) echo hour ;;
     duration:d | duration:day | duration:days) echo day ;;
     share:% | slope:%) echo percent ;;
     slope:in/ft) echo 'inch/foot' ;;
