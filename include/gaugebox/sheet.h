@@ -24,7 +24,7 @@ typedef enum gb_show {
     GB_SHOW_GAUGED,      /* a measure of the helper's: 1/2 ft3, 10 L */
     GB_SHOW_WATER,       /* US: half quarts with litres beside */
     GB_SHOW_WATER_CELL,  /* the same in a table whose head names the units */
-    GB_SHOW_WATER_UNITS, /* that head: qt (L), or with ounces when its value is 1 */
+    GB_SHOW_WATER_UNITS, /* the units in that head; value 1: cells hold ounces */
     GB_SHOW_WATER_FINE, /* US: quarts and ounces with litres beside, for a small amount */
     GB_SHOW_WATER_FINE_CELL,
     GB_SHOW_POT_WATER, /* US: fluid ounces, quarts and litres */

@@ -162,7 +162,8 @@ static void show_fine_water(const gb_figure *f, gb_system system, gb_text *to) {
 
 static void show_water_units(const gb_figure *f, gb_system system, gb_text *to) {
     bool fine = f->value > 0;
-    gb_text_add(to, system == GB_METRIC ? "L" : fine ? "qt, fl oz (L)" : "qt (L)");
+    /* Ounces stand in the cells. */
+    gb_text_add(to, system == GB_METRIC ? ", L" : fine ? " (L)" : ", qt (L)");
 }
 
 /* ---- weather ---------------------------------------------------------------------- */
