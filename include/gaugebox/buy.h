@@ -24,6 +24,7 @@ typedef struct gb_delivery {
 
 typedef struct gb_price_book {
     const char *file;
+    uint64_t digest; /* of its text */
     const char *currency;
     int decimals; /* of the currency: 2 for cents */
     gb_share tax;

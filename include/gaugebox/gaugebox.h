@@ -6,6 +6,7 @@
 #include "gaugebox/base.h"
 #include "gaugebox/buy.h"
 #include "gaugebox/count.h"
+#include "gaugebox/digest.h"
 #include "gaugebox/job.h"
 #include "gaugebox/mix.h"
 #include "gaugebox/plan.h"

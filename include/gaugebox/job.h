@@ -115,6 +115,7 @@ typedef struct gb_own_pack {
 
 typedef struct gb_job {
     const char *file;
+    uint64_t digest; /* of its text */
     gb_system units;
     gb_site site;
     gb_crew crew;

@@ -93,6 +93,7 @@ typedef struct gb_mix {
     const char *id;   /* "bed/stiff-1-4" */
     const char *file;
     gb_origin at;
+    uint64_t digest; /* of its file and of the materials */
     gb_words title;
     unsigned uses;    /* bit 1 << gb_layer_kind for each layer it may fill */
     gb_words purpose; /* what it is for */

@@ -190,6 +190,7 @@ typedef struct gb_supply_need {
 
 typedef struct gb_plan {
     const gb_job *job;
+    uint64_t digest; /* of the job, its mixes and the program's version */
     const gb_take *takes;
     size_t take_count;
     const gb_mix_plan *mixes;

@@ -87,9 +87,14 @@ gb_status gb_batch_sheet(const gb_plan *plan, gb_system system, const char *lang
 gb_status gb_takeoff_sheet(const gb_plan *plan, gb_system system, const char *language,
                            gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
 
-/* `jobs` names the jobs that the list is for. */
-gb_status gb_price_sheet(const gb_buy_list *list, const gb_price_book *book,
-                         const char *jobs, gb_system system, const char *language,
+/* A buy list, and what it was made from. */
+typedef struct gb_priced {
+    const gb_buy_list *list;
+    const gb_price_book *book;
+    const gb_plan *plans;
+    size_t plan_count;
+} gb_priced;
+gb_status gb_price_sheet(const gb_priced *priced, gb_system system, const char *language,
                          gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
 
 gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_system system,

@@ -52,7 +52,7 @@ int main(int argc, char **argv) {
     if (strcmp(argv[1], "--help") == 0 || strcmp(argv[1], "help") == 0)
         return help(stdout);
     if (strcmp(argv[1], "--version") == 0) {
-        (void)puts("gaugebox " GAUGEBOX_VERSION);
+        (void)printf("gaugebox %s\n", gb_version());
         return GB_EXIT_DONE;
     }
     const gb_command *command = find(argv[1]);

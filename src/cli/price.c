@@ -49,30 +49,19 @@ static const char *beside(gb_run *run, const char *job) {
     return gb_text_get(&path);
 }
 
-static const char *job_names(gb_run *run, const gb_job *jobs, size_t count) {
-    gb_text names;
-    gb_text_init(&names, &run->arena);
-    for (size_t i = 0; i < count; i++) {
-        gb_text_add(&names, i > 0 ? ", " : "");
-        gb_text_add(&names, jobs[i].site.name);
-    }
-    run->diags.no_memory = run->diags.no_memory || names.failed;
-    return gb_text_get(&names);
-}
-
 static gb_status write_list(gb_run *run, const input *in, const gb_job *jobs,
                             const gb_plan *plans, const gb_price_book *book) {
     const gb_supply_need *needs = NULL;
     size_t count = 0;
     gb_buy_list list;
     gb_sheet sheet;
+    const gb_priced priced = {&list, book, plans, in->count};
     gb_status status = gb_merge_supplies(plans, in->count, &run->arena, &needs, &count);
     if (status == GB_OK)
         status =
             gb_buy(needs, count, book, gb_job_moisture(&jobs[0]), &run->arena, &list);
     if (status == GB_OK)
-        status = gb_price_sheet(&list, book, job_names(run, jobs, in->count),
-                                gb_run_system(&in->common, jobs[0].units), "en",
+        status = gb_price_sheet(&priced, gb_run_system(&in->common, jobs[0].units), "en",
                                 &run->arena, &sheet);
     if (status == GB_OK)
         gb_write_text(&sheet, &run->out);

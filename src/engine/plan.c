@@ -5,6 +5,7 @@
 #include "engine/gather.h"
 
 #include "gaugebox/count.h"
+#include "gaugebox/digest.h"
 
 #include <math.h>
 #include <string.h>
@@ -157,9 +158,18 @@ static gb_status plan_supplies(const gb_job *job, gb_arena *arena, gb_plan *plan
     return GB_OK;
 }
 
+static uint64_t digest_of(const gb_job *job) {
+    const char *version = gb_version();
+    uint64_t digest = gb_digest_add(GB_DIGEST_START, version, strlen(version));
+    digest = gb_digest_add_number(digest, job->digest);
+    for (size_t i = 0; i < job->mix_count; i++)
+        digest = gb_digest_add_number(digest, job->mixes[i]->digest);
+    return digest;
+}
+
 gb_status gb_make_plan(const gb_job *job, gb_arena *arena, gb_plan *plan,
                        const gb_mix **bad_mix) {
-    gb_plan p = {.job = job};
+    gb_plan p = {.job = job, .digest = digest_of(job)};
     double m2_s = GB_NONE;
     *bad_mix = NULL;
     gb_status status = gb_job_area_pace(job, &m2_s);

@@ -344,10 +344,13 @@ bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diag
                  gb_job *job) {
     gb_job_file read = {0};
     size_t before = diags->count + diags->more;
-    job_reader r = {.base = {file, arena, diags}, .table = table, .job = &read.job};
+    job_reader r = {.base = {.file = file, .arena = arena, .diags = diags},
+                    .table = table,
+                    .job = &read.job};
     if (!gb_read_file(&r.base, &GB_JOB_SCHEMA, &read))
         return false;
     read.job.file = file;
+    read.job.digest = r.base.digest;
     check_pieces(&r);
     check_waste(&r);
     check_labels(&r);

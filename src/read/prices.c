@@ -51,11 +51,12 @@ static void check_deliveries(gb_reader *r, const gb_price_book *book) {
 bool gb_read_prices(const char *file, gb_mix_table *table, gb_arena *arena,
                     gb_diags *diags, gb_price_book *book) {
     gb_price_file read = {0};
-    gb_reader r = {file, arena, diags};
+    gb_reader r = {.file = file, .arena = arena, .diags = diags};
     size_t before = diags->count + diags->more;
     if (!gb_read_file(&r, &GB_PRICE_SCHEMA, &read))
         return false;
     read.book.file = file;
+    read.book.digest = r.digest;
     read.book.decimals = (int)read.decimals;
     for (size_t i = 0; i < read.book.pack_count; i++) {
         gb_pack *pack = (gb_pack *)&read.book.packs[i]; /* ours until handed out */

@@ -88,7 +88,8 @@ void gb_read_group(gb_reader *reader, const config_setting_t *group,
 
 bool gb_read_file(gb_reader *reader, const gb_schema *schema, void *out) {
     config_t config;
-    if (!gb_load_config(reader->file, reader->arena, reader->diags, &config))
+    if (!gb_load_config(reader->file, reader->arena, reader->diags, &config,
+                        &reader->digest))
         return false;
     gb_read_group(reader, config_root_setting(&config), schema, out);
     config_destroy(&config);

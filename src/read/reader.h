@@ -8,6 +8,7 @@ typedef struct gb_reader {
     const char *file;
     gb_arena *arena;
     gb_diags *diags;
+    uint64_t digest; /* of the file, once it is read */
 } gb_reader;
 
 /* Fills *out (of schema->size bytes) from `group`; reports every fault in it. */

@@ -136,14 +136,15 @@ static bool parse(const char *text, const char *file, gb_diags *diags, config_t 
     return true;
 }
 
-bool gb_load_config(const char *file, gb_arena *arena, gb_diags *diags,
-                    config_t *config) {
+bool gb_load_config(const char *file, gb_arena *arena, gb_diags *diags, config_t *config,
+                    uint64_t *digest) {
     char *text = NULL;
     size_t length = 0;
     if (!load(file, arena, diags, &text, &length))
         return false;
     if (!gb_scan_text(text, length, file, diags))
         return false;
+    *digest = gb_digest_add(GB_DIGEST_START, text, length);
     memcpy(text + length, END, sizeof END);
     /* Some editors put a byte-order mark first; it says nothing. */
     if (strncmp(text, "\xEF\xBB\xBF", 3) == 0)

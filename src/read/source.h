@@ -4,14 +4,16 @@
 
 #include "gaugebox/read.h"
 
+#include "gaugebox/digest.h"
+
 #include <libconfig.h>
 
 /* Loads `file` into *config. libconfig 1.5 takes an unclosed quote or comment, a NUL and
    a number beyond 32 bits without a word, so the text is scanned first and must end in
    a setting of our own. False with the fault reported; *config is then not to be used,
-   else the caller destroys it. */
-bool gb_load_config(const char *file, gb_arena *arena, gb_diags *diags,
-                    config_t *config) GB_MUST_USE;
+   else the caller destroys it, and *digest is that of the text. */
+bool gb_load_config(const char *file, gb_arena *arena, gb_diags *diags, config_t *config,
+                    uint64_t *digest) GB_MUST_USE;
 
 /* The last setting, which the loader adds and every reader must skip. */
 #define GB_END_KEY "end_of_gaugebox_file"

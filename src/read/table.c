@@ -16,6 +16,7 @@ typedef struct family {
     gb_mix *list;
     size_t count;
     bool broken; /* it has faults, told when it was read */
+    uint64_t digest;
 } family;
 
 struct gb_mix_table {
@@ -27,6 +28,7 @@ struct gb_mix_table {
     size_t material_count;
     bool materials_read;
     bool materials_broken;
+    uint64_t materials_digest;
     family *families;
 };
 
@@ -100,11 +102,12 @@ static void read_materials(gb_mix_table *t) {
         if (i + 1 < t->folder_count && access(file, F_OK) != 0)
             continue;
         gb_material_file read = {0};
-        gb_reader reader = {file, t->arena, t->diags};
+        gb_reader reader = {.file = file, .arena = t->arena, .diags = t->diags};
         if (!gb_read_file(&reader, &GB_MATERIAL_SCHEMA, &read))
             continue;
         check_materials(t, file, read.list, read.count);
         add_materials(t, read.list, read.count);
+        t->materials_digest = gb_digest_add_number(t->materials_digest, reader.digest);
     }
     t->materials_broken = fault_count(t) > faults;
 }
@@ -252,6 +255,7 @@ static void finish_mix(gb_mix_table *t, family *f, gb_mix *mix, const char *id,
     gb_text_add(&full, mix->name == NULL ? "" : mix->name);
     mix->id = gb_text_get(&full);
     mix->file = f->file;
+    mix->digest = f->digest;
     if (full.failed)
         t->diags->no_memory = true;
     if (mix->name == NULL)
@@ -281,13 +285,14 @@ static family *read_family(gb_mix_table *t, const char *file, const char *id,
     t->families = f;
     read_materials(t);
     gb_mix_file read = {0};
-    gb_reader reader = {file, t->arena, t->diags};
+    gb_reader reader = {.file = file, .arena = t->arena, .diags = t->diags};
     size_t faults = fault_count(t);
     f->broken = true;
     if (!gb_read_file(&reader, &GB_MIX_SCHEMA, &read))
         return f;
     f->list = read.list;
     f->count = read.count;
+    f->digest = gb_digest_add_number(t->materials_digest, reader.digest);
     /* Rules across keys speak only of groups that read without a fault. */
     for (size_t i = 0; i < f->count; i++)
         if (!f->list[i].at.faulty && !f->list[i].at.inner)

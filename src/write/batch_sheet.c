@@ -80,10 +80,11 @@ static void add_take(gb_builder *b, const gb_take *t) {
                gb_num("se", GB_SHOW_LENGTH, t->depth_se.m));
 }
 
-static void add_head(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
+static void add_head(gb_builder *b, const gb_plan *plan, const gb_mix_plan *p) {
     const gb_need *need = &p->need;
     GB_ADD(b, TITLE, gb_words_fig(b, "title", &need->mix->title));
-    GB_ADD(b, SITE, gb_txt("name", job->site.name));
+    GB_ADD(b, SITE, gb_txt("name", plan->job->site.name));
+    GB_ADD(b, PLAN, gb_number_fig(b, "number", plan->digest));
     GB_ADD(b, MIX_ID, gb_txt("id", need->mix->id));
     GB_ADD(b, FOR, gb_words_fig(b, "purpose", &need->mix->purpose));
     if (need->mix->not_for.count > 0)
@@ -487,7 +488,7 @@ gb_status gb_batch_sheet(const gb_plan *plan, gb_system system, const char *lang
     gb_builder_init(&b, language, arena);
     for (size_t i = 0; i < plan->mix_count; i++) {
         const gb_mix_plan *p = &plan->mixes[i];
-        add_head(&b, plan->job, p);
+        add_head(&b, plan, p);
         add_cautions(&b, p);
         if (p->is_slurry)
             add_pots(&b, p);

@@ -1,5 +1,7 @@
 #include "write/model.h"
 
+#include "gaugebox/digest.h"
+
 #include <string.h>
 
 void gb_builder_init(gb_builder *b, const char *language, gb_arena *arena) {
@@ -112,6 +114,15 @@ gb_figure gb_rows_fig(gb_builder *b, const char *name, const gb_row *rows, size_
 
 gb_figure gb_row_fig(gb_builder *b, const char *name, gb_row row) {
     return gb_rows_fig(b, name, &row, 1);
+}
+
+gb_figure gb_number_fig(gb_builder *b, const char *name, uint64_t digest) {
+    char number[GB_NUMBER_DIGITS + 1];
+    gb_digest_print(digest, number);
+    const char *copy = gb_arena_copy(b->arena, number);
+    if (copy == NULL)
+        b->failed = true;
+    return gb_txt(name, copy);
 }
 
 gb_figure gb_money_fig(const char *name, gb_money money, int decimals) {

@@ -41,6 +41,7 @@ gb_figure gb_txt(const char *name, const char *text);
 gb_figure gb_words_fig(const gb_builder *b, const char *name, const gb_words *words);
 gb_figure gb_rows_fig(gb_builder *b, const char *name, const gb_row *rows, size_t count);
 gb_figure gb_row_fig(gb_builder *b, const char *name, gb_row row);
+gb_figure gb_number_fig(gb_builder *b, const char *name, uint64_t digest);
 gb_figure gb_money_fig(const char *name, gb_money money, int decimals);
 
 #endif

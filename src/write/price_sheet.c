@@ -1,5 +1,7 @@
 #include "write/model.h"
 
+#include "gaugebox/digest.h"
+
 #include <math.h>
 
 static void add_line(gb_builder *b, const gb_buy_list *list, const gb_buy_line *l,
@@ -24,12 +26,42 @@ static void add_line(gb_builder *b, const gb_buy_list *list, const gb_buy_line *
                   gb_lying_mass(n, l->leftover, list->sand_moisture).kg));
 }
 
-gb_status gb_price_sheet(const gb_buy_list *list, const gb_price_book *book,
-                         const char *jobs, gb_system system, const char *language,
+/* The list's number, and those of the plans that it is for. */
+static void add_numbers(gb_builder *b, const gb_priced *priced) {
+    uint64_t digest = gb_digest_add_number(GB_DIGEST_START, priced->book->digest);
+    gb_row *plans = gb_arena_take(b->arena, priced->plan_count + 1, sizeof *plans);
+    if (plans == NULL) {
+        b->failed = true;
+        return;
+    }
+    for (size_t i = 0; i < priced->plan_count; i++) {
+        digest = gb_digest_add_number(digest, priced->plans[i].digest);
+        plans[i] =
+            GB_MAKE(b, PLAN_NUMBER, gb_number_fig(b, "number", priced->plans[i].digest));
+    }
+    GB_ADD(b, LIST_NUMBER, gb_number_fig(b, "number", digest),
+           gb_rows_fig(b, "plans", plans, priced->plan_count));
+}
+
+static void add_title(gb_builder *b, const gb_priced *priced) {
+    gb_row *jobs = gb_arena_take(b->arena, priced->plan_count + 1, sizeof *jobs);
+    if (jobs == NULL) {
+        b->failed = true;
+        return;
+    }
+    for (size_t i = 0; i < priced->plan_count; i++)
+        jobs[i] = GB_MAKE(b, JOB_NAME, gb_txt("name", priced->plans[i].job->site.name));
+    GB_ADD(b, PRICE_TITLE, gb_rows_fig(b, "jobs", jobs, priced->plan_count));
+}
+
+gb_status gb_price_sheet(const gb_priced *priced, gb_system system, const char *language,
                          gb_arena *arena, gb_sheet *sheet) {
+    const gb_buy_list *list = priced->list;
+    const gb_price_book *book = priced->book;
     gb_builder b;
     gb_builder_init(&b, language, arena);
-    GB_ADD(&b, PRICE_TITLE, gb_txt("jobs", jobs));
+    add_title(&b, priced);
+    add_numbers(&b, priced);
     for (size_t i = 0; i < list->line_count; i++)
         add_line(&b, list, &list->lines[i], book);
     gb_figure currency = gb_txt("currency", book->currency);

@@ -40,6 +40,7 @@ static void add_layer(gb_builder *b, const gb_take *t) {
 static void add_pieces(gb_builder *b, const gb_plan *plan) {
     GB_ADD_BARE(b, TAKEOFF_TITLE);
     GB_ADD(b, SITE, gb_txt("name", plan->job->site.name));
+    GB_ADD(b, PLAN, gb_number_fig(b, "number", plan->digest));
     size_t t = 0;
     for (size_t i = 0; i < plan->job->piece_count; i++) {
         const gb_piece *piece = &plan->job->pieces[i];

@@ -15,6 +15,8 @@ failed=0
 
 check() { # command, file with the shown output
     bash -c "$1" >"$work/real" 2>&1
+    # A plan's number changes with every word of the mix table.
+    sed -E -i 's/^(PLAN|LIST)( +)[0-9a-f]{8}(, of plans [0-9a-f, ]+)?/\1\2--------/' "$2" "$work/real"
     if diff -u "$2" "$work/real" >"$work/diff"; then
         passed=$((passed + 1))
     else

@@ -15,6 +15,8 @@ work=$(mktemp -d)
 trap 'chmod -R u+rwX "$work"; rm -rf "$work"' EXIT
 
 compare() { # case, expected file, actual file
+    # A plan's number changes with every word of the mix table; tests/cli looks at it.
+    sed -E -i 's/^(PLAN|LIST)( +)[0-9a-f]{8}(, of plans [0-9a-f, ]+)?/\1\2--------/' "$3"
     if [ "${UPDATE:-0}" = 1 ]; then
         cp "$3" "$2"
     fi
