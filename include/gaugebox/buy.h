@@ -36,33 +36,28 @@ typedef struct gb_price_book {
 
 typedef struct gb_buy_line {
     const gb_supply_need *need;
-    const gb_pack *pack; /* NULL: the price book does not sell it */
-    gb_mass each;        /* dry mass in one pack */
+    const gb_pack *pack; /* NULL: no supplier sells it */
     size_t packs;
-    gb_mass leftover;
+    gb_mass leftover; /* as it lies */
     gb_money cost;
 } gb_buy_line;
 
 typedef struct gb_buy_list {
     const gb_buy_line *lines;
     size_t line_count;
-    size_t missing; /* lines that the price book does not sell */
-    gb_share sand_moisture;
+    size_t missing; /* lines that no supplier sells; they are in no sum */
     gb_money goods;
-    gb_money tax;
-    gb_money delivery;
+    gb_money tax;      /* on taxed goods; delivery is not taxed */
+    gb_money delivery; /* of every supplier that something is bought from */
     gb_money total;
 } gb_buy_list;
 
-/* The needs of several plans, one row for each material or blend. GB_NO_MEMORY. */
-gb_status gb_merge_supplies(const gb_plan *plans, size_t plan_count, gb_arena *arena,
-                            const gb_supply_need **needs, size_t *count) GB_MUST_USE;
-
-/* Whole packs, for each supply need the pack that costs least in all (the first of equal
-   ones). Sand sold by volume counts as damp and loose, sand sold by mass as lying in the
-   pile with its moisture. GB_OVERFLOW when a sum leaves int64. */
+/* Whole packs, one kind of pack for each need, from those suppliers that make the total,
+   tax and delivery included, the least (the first of equal ones). Sand sold by volume
+   counts as damp and loose, sand sold by mass as it lies in the pile. GB_OVERFLOW when
+   the sums leave int64 whatever is chosen; GB_NO_MEMORY. */
 gb_status gb_buy(const gb_supply_need *needs, size_t need_count,
-                 const gb_price_book *book, gb_share sand_moisture, gb_arena *arena,
+                 const gb_price_book *book, gb_arena *arena,
                  gb_buy_list *list) GB_MUST_USE;
 
 #endif

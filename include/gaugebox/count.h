@@ -21,6 +21,10 @@ gb_status gb_count_down(double room, double each, size_t *count) GB_MUST_USE;
 bool gb_over(double value, double limit);
 bool gb_under(double value, double limit);
 
+/* The larger and the smaller of two; one that is NaN gives way to the other. */
+double gb_larger(double a, double b);
+double gb_smaller(double a, double b);
+
 /* The three ways a figure is rounded for people. */
 typedef enum gb_rounding { GB_NEAREST, GB_DOWN, GB_UP } gb_rounding;
 

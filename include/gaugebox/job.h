@@ -108,6 +108,9 @@ typedef struct gb_own_label {
     bool measured;
 } gb_own_label;
 
+/* The mix with the water that its own label states, if it states any. */
+gb_mix gb_with_own_water(const gb_mix *mix, const gb_own_label *own);
+
 typedef struct gb_own_pack {
     gb_ref material;
     gb_mass pack;

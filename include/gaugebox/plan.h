@@ -97,10 +97,10 @@ typedef struct gb_first_check {
 
 typedef struct gb_pot {
     const gb_take *take;
-    double pieces; /* 1 or 2 treads; under 1 for part of a landing */
-    gb_area area;  /* covered */
-    gb_mass binder;
-    gb_mass first, usual, most; /* water */
+    double pieces;              /* 1 or 2 treads; under 1 for part of a landing */
+    gb_area area;               /* covered */
+    double bags;                /* of the recipe, unrounded: what is weighed into it */
+    gb_mass first, usual, most; /* water, the sand's own taken off */
     size_t count;               /* pots of this size for the whole take */
     gb_length depth;
     gb_duration time; /* to cover it at the stated pace; NaN when none is */
@@ -162,6 +162,11 @@ const char *gb_caution_source(gb_caution_code code);
    over 115 F, or over 105 F with that wind; all strict as printed.
    Source: TMS 602 (ACI 530.1 / ASCE 6) articles 1.8 C and D, as tabulated in Masonry
    Magazine, September 2004. Returns GB_CAUTION_CODES when neither applies. */
+typedef struct gb_hot_limits {
+    gb_temp hot, hot_windy, shade, shade_windy;
+    gb_speed wind;
+} gb_hot_limits;
+gb_hot_limits gb_masonry_hot_limits(void);
 gb_caution_code gb_cold_band(gb_temp air);
 gb_caution_code gb_hot_band(gb_temp air, gb_speed wind);
 
@@ -185,6 +190,7 @@ typedef struct gb_supply_need {
     const gb_material *material; /* NULL for a blend */
     const gb_mix *blend;         /* NULL for a material */
     gb_mass mass;                /* dry, with the material's own waste */
+    gb_mass lying;               /* the same as it lies: sand with its moisture */
     gb_mass pack;                /* the bag; NaN for what comes loose */
 } gb_supply_need;
 
@@ -203,8 +209,15 @@ typedef struct gb_plan {
 /* The moisture that the job states for its sand. */
 gb_share gb_job_moisture(const gb_job *job);
 
-/* A dry mass of that need as it lies in the pile: sand weighs its moisture too. */
-gb_mass gb_lying_mass(const gb_supply_need *need, gb_mass dry, gb_share moisture);
+/* Bags that one mix takes in all: its batches, or for a slurry what the pots hold. */
+double gb_bags_used(const gb_mix_plan *mix);
+
+/* The water that they take with sand of that moisture; none when it is too wet. */
+gb_mass gb_water_used(const gb_mix_plan *mix, gb_share moisture);
+
+/* The bag that a material comes in on this job: the job's own, else the mix table's; NaN
+   for what comes loose. */
+gb_mass gb_job_pack(const gb_job *job, const gb_material *material);
 
 /* The area that the crew covers in a second; NaN when the job states no pace or one by
    volume. GB_NO_PACE when the pace counts treads and the job has none. */
@@ -214,5 +227,9 @@ gb_status gb_job_area_pace(const gb_job *job, double *m2_s) GB_MUST_USE;
    On a fault *bad_mix names the mix it concerns (or NULL). */
 gb_status gb_make_plan(const gb_job *job, gb_arena *arena, gb_plan *plan,
                        const gb_mix **bad_mix) GB_MUST_USE;
+
+/* The needs of several plans, one row for each material or blend. GB_NO_MEMORY. */
+gb_status gb_merge_supplies(const gb_plan *plans, size_t plan_count, gb_arena *arena,
+                            const gb_supply_need **needs, size_t *count) GB_MUST_USE;
 
 #endif

@@ -74,6 +74,13 @@ const gb_unit *gb_units_from(char first, const gb_unit **end);
 double gb_from_unit(const gb_unit *unit, double number);
 double gb_to_unit(const gb_unit *unit, double si);
 
+/* Fresh water, unless a published test passes its source's own. */
+#define GB_WATER_KG_M3 1000.0
+
+/* `number` in the unit of that kind and name, in SI: gb_si(GB_TEMP, "F", 40). The name
+   must be in the table; NaN otherwise. */
+double gb_si(gb_kind kind, const char *name, double number);
+
 /* The unit of that name and kind, or NULL. */
 const gb_unit *gb_find_unit(gb_kind kind, const char *name);
 
@@ -111,7 +118,7 @@ gb_fault gb_parse_size(const char *text, gb_length *first, gb_length *second) GB
 /* A price such as 14.50 in a currency of `decimals` (0 to 3) places; no sign, no unit. */
 gb_fault gb_parse_money(const char *text, int decimals, gb_money *money) GB_MUST_USE;
 
-/* Printing. US lengths are rounded to sixteenths of an inch (thirty-seconds below 1/16
+/* Printing. US lengths are rounded to sixteenths of an inch (sixty-fourths below 1/8
    in; inches alone below two feet), metric ones to mm (tenths below 10 mm). */
 void gb_print_length(gb_text *to, gb_length length, gb_system system);
 /* Tenths only when the degree is not whole: 40 F is 4.4 C. */

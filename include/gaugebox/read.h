@@ -29,6 +29,8 @@ typedef struct gb_diags {
 
 void gb_diags_init(gb_diags *diags, gb_arena *arena);
 bool gb_diags_any(const gb_diags *diags);
+/* Faults so far, those beyond the list counted in. */
+size_t gb_diags_count(const gb_diags *diags);
 
 /* Writes the faults, `file:line: error: text`, sorted by line within each file. */
 void gb_diags_print(gb_diags *diags, gb_text *to);

@@ -10,6 +10,7 @@
 /* How a figure is shown; its value is in SI units. */
 typedef enum gb_show {
     GB_SHOW_TEXT,     /* a text of the user's or the mix table's */
+    GB_SHOW_MARK,     /* a sign that only guides the eye */
     GB_SHOW_ROWS,     /* rows within a row */
     GB_SHOW_COUNT,    /* a whole number */
     GB_SHOW_NUMBER,   /* two decimals */
@@ -21,6 +22,7 @@ typedef enum gb_show {
     GB_SHOW_VOLUME,      /* US: 2 decimals of ft3, 3 below 1 */
     GB_SHOW_VOLUME_FINE, /* US: 3 decimals of ft3 */
     GB_SHOW_BULK,        /* loose material to order: yd3 or m3 */
+    GB_SHOW_PACK,        /* a pack that is sold by volume */
     GB_SHOW_GAUGED,      /* a measure of the helper's: 1/2 ft3, 10 L */
     GB_SHOW_WATER,       /* US: half quarts with litres beside */
     GB_SHOW_WATER_CELL,  /* the same in a table whose head names the units */
@@ -75,6 +77,7 @@ typedef struct gb_block {
 } gb_block;
 
 typedef struct gb_sheet {
+    const char *kind; /* "sheet", "takeoff", "price", "mixes" or "mix" */
     gb_system system;
     const gb_block *blocks;
     size_t count;
@@ -114,7 +117,19 @@ gb_status gb_mix_sheet(const gb_mix_question *question, gb_system system,
                        const char *language, gb_arena *arena,
                        gb_sheet *sheet) GB_MUST_USE;
 
+/* The name of a row's code, as NEED. */
+const char *gb_row_name(gb_row_code code);
+
 /* Writes a sheet as text of at most 80 columns. */
 void gb_write_text(const gb_sheet *sheet, gb_text *to);
+
+/* Writes a sheet as JSON: every figure in SI under a name that ends in its unit, as
+   gaugebox.schema.json describes. GB_NO_MEMORY. */
+gb_status gb_write_json(const gb_sheet *sheet, gb_text *to) GB_MUST_USE;
+
+/* Writes the tabular rows of a takeoff or a buy list as CSV (RFC 4180), a column for
+   every figure; a text that a spreadsheet would take for a formula gets a ' before it.
+   GB_IMPOSSIBLE for a sheet without such rows. */
+gb_status gb_write_csv(const gb_sheet *sheet, gb_text *to) GB_MUST_USE;
 
 #endif

@@ -14,6 +14,7 @@ typedef struct gb_common {
     const char *units;  /* "us", "metric" or NULL: as the job says */
     const char *mixes;  /* a folder before the shipped one, or NULL */
     const char *output; /* a file, or NULL: standard output */
+    const char *format; /* "text" (or NULL), "json" or "csv" */
 } gb_common;
 
 extern const struct argp gb_common_argp;
@@ -49,6 +50,10 @@ int gb_run_end(gb_run *run, const gb_common *common, gb_status status);
 
 /* Reads and plans one job; false with the faults in the run. */
 bool gb_run_plan(gb_run *run, const char *file, gb_job *job, gb_plan *plan);
+
+/* Writes a sheet in the format asked for into the run's output. */
+gb_status gb_run_write(gb_run *run, const gb_common *common,
+                       const gb_sheet *sheet) GB_MUST_USE;
 
 /* The units to print in: those of the option, else the job's. */
 gb_system gb_run_system(const gb_common *common, gb_system of_job);

@@ -41,7 +41,7 @@ int gb_run_job_command(int argc, char **argv, const char *doc, gb_sheet_builder 
         gb_system system = gb_run_system(&in.common, job.units);
         status = build(&plan, system, "en", &run.arena, &sheet);
         if (status == GB_OK)
-            gb_write_text(&sheet, &run.out);
+            status = gb_run_write(&run, &in.common, &sheet);
     }
     return gb_run_end(&run, &in.common, status);
 }

@@ -23,9 +23,25 @@ static const struct argp_option OPTIONS[] = {
 
 static double parse_bags(struct argp_state *state, const char *arg) {
     double bags = 0;
-    if (gb_parse_number(arg, &bags) != GB_NO_FAULT || !(bags > 0) || bags > 100000)
-        argp_error(state, "--bags '%.60s' is no count; write it as 2 or 1/2", arg);
+    if (gb_parse_number(arg, &bags) != GB_NO_FAULT || bags < 1.0 / 32.0 || bags > 10000)
+        argp_error(state,
+                   "--bags '%.60s' is out of bounds; write a count from 1/32 to 10000, "
+                   "as 2 or 1/2",
+                   arg);
     return bags;
+}
+
+static const double LEAST_M3 = 0.0001; /* a tenth of a litre */
+static const double MOST_MAKE_M3 = 300;
+static const double MOST_BUCKET_M3 = 0.06;
+static const double MOST_AREA_M2 = 10000;
+static const double MOST_DEPTH_M = 3;
+
+static void check_bounds(struct argp_state *state, const char *option, const char *arg,
+                         double m3, double most) {
+    if (m3 < LEAST_M3 || m3 > most)
+        argp_error(state, "%s '%.60s' is out of bounds; write 0.1 L to %d L", option, arg,
+                   (int)(most * 1000));
 }
 
 /* An area, or length by width as a mason has it. */
@@ -45,6 +61,11 @@ static void check_question(struct argp_state *state, const input *in) {
     if (isnan(in->area_m2) != isnan(in->depth_m))
         argp_error(state,
                    "--area and --depth go together, as --area 40ft2 --depth 1-1/4in");
+    if (in->area_m2 > MOST_AREA_M2 || in->depth_m > MOST_DEPTH_M ||
+        in->area_m2 * in->depth_m < LEAST_M3)
+        argp_error(state,
+                   "--area and --depth are out of bounds; at most 10000 m2 and 3 m, "
+                   "at least 0.1 L together");
     if (in->waste > 0 && isnan(in->make_m3) && isnan(in->area_m2))
         argp_error(state, "--waste goes with --make or --area");
     if (asked > 0 && in->id == NULL)
@@ -55,6 +76,7 @@ static error_t parse_option(int key, char *arg, struct argp_state *state, input 
     switch (key) {
     case KEY_MAKE:
         in->make_m3 = gb_option_quantity(state, "--make", GB_VOLUME, arg);
+        check_bounds(state, "--make", arg, in->make_m3, MOST_MAKE_M3);
         return 0;
     case KEY_BAGS:
         in->bags = parse_bags(state, arg);
@@ -75,6 +97,7 @@ static error_t parse_option(int key, char *arg, struct argp_state *state, input 
         return 0;
     case KEY_BUCKET:
         in->bucket_m3 = gb_option_quantity(state, "--bucket", GB_VOLUME, arg);
+        check_bounds(state, "--bucket", arg, in->bucket_m3, MOST_BUCKET_M3);
         return 0;
     default:
         return ARGP_ERR_UNKNOWN;
@@ -109,7 +132,7 @@ static gb_status list_mixes(gb_run *run, const input *in) {
     gb_status status = gb_mix_list_sheet(mixes, count, gb_run_system(&in->common, GB_US),
                                          "en", &run->arena, &sheet);
     if (status == GB_OK)
-        gb_write_text(&sheet, &run->out);
+        status = gb_run_write(run, &in->common, &sheet);
     return status;
 }
 
@@ -131,7 +154,7 @@ static gb_status answer(gb_run *run, const input *in, const gb_mix *mix) {
     status =
         gb_mix_sheet(&q, gb_run_system(&in->common, GB_US), "en", &run->arena, &sheet);
     if (status == GB_OK)
-        gb_write_text(&sheet, &run->out);
+        status = gb_run_write(run, &in->common, &sheet);
     return status;
 }
 
@@ -148,7 +171,7 @@ static int run_mix(int argc, char **argv) {
                 .bags = GB_NONE,
                 .area_m2 = GB_NONE,
                 .depth_m = GB_NONE,
-                .bucket_m3 = gb_from_unit(gb_find_unit(GB_VOLUME, "ft3"), 0.5)};
+                .bucket_m3 = gb_si(GB_VOLUME, "ft3", 0.5)};
     argp_parse(&argp, argc, argv, 0, NULL, &in);
     gb_run run;
     if (!gb_run_start(&run, &in.common))

@@ -58,13 +58,12 @@ static gb_status write_list(gb_run *run, const input *in, const gb_job *jobs,
     const gb_priced priced = {&list, book, plans, in->count};
     gb_status status = gb_merge_supplies(plans, in->count, &run->arena, &needs, &count);
     if (status == GB_OK)
-        status =
-            gb_buy(needs, count, book, gb_job_moisture(&jobs[0]), &run->arena, &list);
+        status = gb_buy(needs, count, book, &run->arena, &list);
     if (status == GB_OK)
         status = gb_price_sheet(&priced, gb_run_system(&in->common, jobs[0].units), "en",
                                 &run->arena, &sheet);
     if (status == GB_OK)
-        gb_write_text(&sheet, &run->out);
+        status = gb_run_write(run, &in->common, &sheet);
     return status;
 }
 

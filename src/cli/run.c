@@ -10,11 +10,13 @@
 
 /* ---- common options -------------------------------------------------------------- */
 
-enum { KEY_UNITS = 1001, KEY_MIXES };
+enum { KEY_UNITS = 1001, KEY_MIXES, KEY_FORMAT };
 
 static const struct argp_option OPTIONS[] = {
     {"units", KEY_UNITS, "us|metric", 0, "units of the output, whatever the file uses",
      1},
+    {"format", KEY_FORMAT, "text|json|csv", 0,
+     "json has every figure in SI; csv the tables of takeoff and price", 1},
     {"mixes", KEY_MIXES, "FOLDER", 0,
      "a folder of your own mixes, before the shipped one", 1},
     {"output", 'o', "FILE", 0, "write to FILE, which appears whole or not at all", 1},
@@ -27,6 +29,12 @@ static error_t parse_common(int key, char *arg, struct argp_state *state) {
         if (strcmp(arg, "us") != 0 && strcmp(arg, "metric") != 0)
             argp_error(state, "--units '%s' is not known; write us or metric", arg);
         common->units = arg;
+        return 0;
+    case KEY_FORMAT:
+        if (strcmp(arg, "text") != 0 && strcmp(arg, "json") != 0 &&
+            strcmp(arg, "csv") != 0)
+            argp_error(state, "--format '%s' is not known; write text, json or csv", arg);
+        common->format = arg;
         return 0;
     case KEY_MIXES:
         common->mixes = arg;
@@ -53,6 +61,16 @@ double gb_option_quantity(struct argp_state *state, const char *option, gb_kind 
                    : kind == GB_LENGTH ? "1-1/4in or 30mm"
                                        : "10%");
     return value;
+}
+
+gb_status gb_run_write(gb_run *run, const gb_common *common, const gb_sheet *sheet) {
+    const char *format = common->format == NULL ? "text" : common->format;
+    if (strcmp(format, "json") == 0)
+        return gb_write_json(sheet, &run->out);
+    if (strcmp(format, "csv") == 0)
+        return gb_write_csv(sheet, &run->out);
+    gb_write_text(sheet, &run->out);
+    return GB_OK;
 }
 
 gb_system gb_run_system(const gb_common *common, gb_system of_job) {

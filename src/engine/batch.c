@@ -26,7 +26,7 @@ static double seconds_per_bag(const gb_job *job, const gb_mix_plan *mix, double 
         if (take->layer->kind != GB_BED)
             return GB_NONE;
         double gross = take->each.m3 * (1.0 + mix->need.waste.of_one);
-        most_area = fmax(most_area, take->area.m2 / gross);
+        most_area = gb_larger(most_area, take->area.m2 / gross);
     }
     return mix->recipe.yield.m3 * most_area / m2_s;
 }
@@ -122,7 +122,7 @@ static gb_status cover(const gb_mix_plan *mix, gb_arena *arena, gb_batching *b) 
                (last || gb_over(left / mix->need.gross.m3, 0))) {
             const gb_take *take = mix->need.takes[t];
             double each = take->each.m3 * extra;
-            double to = last ? take->units : fmin(take->units, done + left / each);
+            double to = last ? take->units : gb_smaller(take->units, done + left / each);
             all[used++] = (gb_stretch){.take = take, .from = done, .to = to};
             list[i].stretch_count++;
             left -= (to - done) * each;
@@ -144,7 +144,7 @@ static void find_slowest(const gb_job *job, const gb_mix_plan *mix, double m2_s,
     b->time_to_place.s = 0;
     for (size_t i = 0; i < b->batch_count; i++)
         b->time_to_place.s =
-            fmax(b->time_to_place.s, seconds_of(job, mix, m2_s, &b->batches[i]));
+            gb_larger(b->time_to_place.s, seconds_of(job, mix, m2_s, &b->batches[i]));
 }
 
 gb_status gb_size_batches(const gb_job *job, const gb_mix_plan *mix, double m2_s,

@@ -15,7 +15,7 @@ gb_status gb_size_batches(const gb_job *job, const gb_mix_plan *mix, double m2_s
 void gb_check_first(const gb_mix_plan *mix, gb_first_check *check);
 
 /* The slurry pots of every take: one and two treads, or a stretch of a landing. */
-gb_status gb_size_pots(const gb_mix_plan *mix, double m2_s, gb_arena *arena,
-                       const gb_pot **pots, size_t *count) GB_MUST_USE;
+gb_status gb_size_pots(const gb_job *job, const gb_mix_plan *mix, double m2_s,
+                       gb_arena *arena, const gb_pot **pots, size_t *count) GB_MUST_USE;
 
 #endif

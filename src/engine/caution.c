@@ -10,11 +10,7 @@
 /* Limits in the units that the sources print, turned into ours by the unit table alone,
    so that a temperature typed in a job and a limit here are equal to the last bit. */
 static double fahrenheit(double f) {
-    return gb_from_unit(gb_find_unit(GB_TEMP, "F"), f);
-}
-
-static double mph(double v) {
-    return gb_from_unit(gb_find_unit(GB_SPEED, "mph"), v);
+    return gb_si(GB_TEMP, "F", f);
 }
 
 static const struct {
@@ -79,13 +75,29 @@ gb_caution_code gb_cold_band(gb_temp air) {
     return GB_C_COLD_20;
 }
 
+gb_hot_limits gb_masonry_hot_limits(void) {
+    return (gb_hot_limits){.hot = {fahrenheit(100)},
+                           .hot_windy = {fahrenheit(90)},
+                           .shade = {fahrenheit(115)},
+                           .shade_windy = {fahrenheit(105)},
+                           .wind = {gb_si(GB_SPEED, "mph", 8)}};
+}
+
+/* The two limits that hold for a wind; one that is not stated counts as still. */
+static void limits_for(gb_speed wind, gb_temp *hot, gb_temp *shade) {
+    gb_hot_limits l = gb_masonry_hot_limits();
+    bool windy = gb_over(wind.m_s, l.wind.m_s);
+    *hot = windy ? l.hot_windy : l.hot;
+    *shade = windy ? l.shade_windy : l.shade;
+}
+
 gb_caution_code gb_hot_band(gb_temp air, gb_speed wind) {
-    bool windy = gb_over(wind.m_s, mph(8));
-    if (gb_over(air.c, fahrenheit(windy ? 105 : 115)))
+    gb_temp hot;
+    gb_temp shade;
+    limits_for(wind, &hot, &shade);
+    if (gb_over(air.c, shade.c))
         return GB_C_HOT_SHADE;
-    if (gb_over(air.c, fahrenheit(windy ? 90 : 100)))
-        return GB_C_HOT;
-    return GB_CAUTION_CODES;
+    return gb_over(air.c, hot.c) ? GB_C_HOT : GB_CAUTION_CODES;
 }
 
 static void air_cautions(const gb_weather *w, gb_caution_list *to) {
@@ -96,17 +108,17 @@ static void air_cautions(const gb_weather *w, gb_caution_list *to) {
     gb_caution_code cold = gb_cold_band(w->air);
     if (cold != GB_CAUTION_CODES)
         gb_add_caution(to, cold, w->air.c, fahrenheit(EDGES[cold]));
-    bool windy = gb_over(w->wind.m_s, mph(8));
+    gb_temp limit;
+    gb_temp shade;
+    limits_for(w->wind, &limit, &shade);
     gb_caution_code hot = gb_hot_band(w->air, w->wind);
-    if (hot == GB_C_HOT)
-        gb_add_caution(to, hot, w->air.c, fahrenheit(windy ? 90 : 100));
-    if (hot == GB_C_HOT_SHADE)
-        gb_add_caution(to, hot, w->air.c, fahrenheit(windy ? 105 : 115));
+    if (hot != GB_CAUTION_CODES)
+        gb_add_caution(to, hot, w->air.c, hot == GB_C_HOT ? limit.c : shade.c);
 }
 
 void gb_weather_cautions(const gb_weather *w, bool slurry, gb_caution_list *to) {
     air_cautions(w, to);
-    double coldest = fmin(w->stone.c, w->block.c); /* fmin skips a NaN */
+    double coldest = gb_smaller(w->stone.c, w->block.c);
     /* Freezing itself is frost, so the edge counts, here and in the forecast. */
     if (!isnan(coldest) && !gb_over(coldest, fahrenheit(32)))
         gb_add_caution(to, GB_C_UNITS_FROZEN, coldest, fahrenheit(32));
@@ -128,11 +140,11 @@ static void depth_cautions(const gb_need *need, gb_caution_list *to) {
     for (size_t i = 0; i < need->take_count; i++) {
         const gb_take *t = need->takes[i];
         if (t->depth.m > 0)
-            worst = fmax(worst, t->depth_se.m / t->depth.m);
+            worst = gb_larger(worst, t->depth_se.m / t->depth.m);
         if (t->layer->kind == GB_SLURRY && t->layer->back == GB_SCORED &&
             gb_under(t->depth.m / usual.m, 1.0)) {
             thin = true;
-            thinnest = fmin(thinnest, t->depth.m);
+            thinnest = gb_smaller(thinnest, t->depth.m);
         }
     }
     if (gb_over(worst, MOST_ERROR))

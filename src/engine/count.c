@@ -7,7 +7,7 @@ static const double MOST_UNITS = 1e9;
 /* A quotient within GB_SAME of a whole number is that number. */
 static double snap(double quotient) {
     double whole = round(quotient);
-    double slack = GB_SAME * fmax(1.0, fabs(quotient));
+    double slack = GB_SAME * gb_larger(1.0, fabs(quotient));
     return fabs(quotient - whole) <= slack ? whole : quotient;
 }
 
@@ -40,13 +40,21 @@ gb_status gb_count_down(double room, double each, size_t *count) {
 bool gb_over(double value, double limit) {
     if (!isfinite(limit))
         return value > limit;
-    return value - limit > GB_SAME * fmax(1.0, fabs(limit));
+    return value - limit > GB_SAME * gb_larger(1.0, fabs(limit));
 }
 
 bool gb_under(double value, double limit) {
     if (!isfinite(limit))
         return value < limit;
-    return limit - value > GB_SAME * fmax(1.0, fabs(limit));
+    return limit - value > GB_SAME * gb_larger(1.0, fabs(limit));
+}
+
+double gb_larger(double a, double b) {
+    return a > b || isnan(b) ? a : b;
+}
+
+double gb_smaller(double a, double b) {
+    return a < b || isnan(b) ? a : b;
 }
 
 double gb_round(double value, double step, gb_rounding rounding) {

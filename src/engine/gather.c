@@ -1,6 +1,5 @@
 #include "engine/gather.h"
-
-#include "gaugebox/buy.h"
+#include "gaugebox/count.h"
 
 #include <math.h>
 #include <string.h>
@@ -52,15 +51,32 @@ void gb_add_supply(gb_supplies *s, const gb_supply_need *need) {
         if (strcmp(supply_name(&s->rows[i]), supply_name(need)) != 0)
             continue;
         s->rows[i].mass.kg += need->mass.kg;
+        s->rows[i].lying.kg += need->lying.kg;
         return;
     }
     s->rows[s->count++] = *need;
 }
 
+double gb_bags_used(const gb_mix_plan *mix) {
+    return mix->is_slurry ? mix->need.gross.m3 / mix->recipe.yield.m3
+                          : mix->batching.bags_gauged;
+}
+
+gb_mass gb_water_used(const gb_mix_plan *mix, gb_share moisture) {
+    double per_bag = mix->recipe.water_usual.kg - mix->recipe.sand.kg * moisture.of_one;
+    return (gb_mass){gb_larger(0.0, gb_bags_used(mix) * per_bag)};
+}
+
+gb_mass gb_job_pack(const gb_job *job, const gb_material *material) {
+    for (size_t i = 0; i < job->pack_count; i++)
+        if (strcmp(job->packs[i].material.text, material->name) == 0)
+            return job->packs[i].pack;
+    return material->pack;
+}
+
 void gb_gather_supplies(const gb_mix_plan *mix, gb_supplies *s) {
     const gb_mix *m = mix->need.mix;
-    double bags = mix->is_slurry ? mix->need.gross.m3 / mix->recipe.yield.m3
-                                 : mix->batching.bags_gauged;
+    double bags = gb_bags_used(mix);
     if (m->part_count == 0) {
         gb_supply_need blend = {
             .blend = m, .mass = {bags * mix->recipe.bag.kg}, .pack = mix->recipe.bag};
@@ -77,14 +93,16 @@ void gb_gather_supplies(const gb_mix_plan *mix, gb_supplies *s) {
 }
 
 void gb_waste_supplies(const gb_job *job, gb_supplies *s) {
+    double moisture = gb_job_moisture(job).of_one;
     for (size_t i = 0; i < s->count; i++) {
         gb_supply_need *row = &s->rows[i];
+        row->lying = row->mass;
         if (row->material == NULL)
             continue;
         row->mass.kg *= 1.0 + waste_of(job, row->material->name);
-        for (size_t k = 0; k < job->pack_count; k++)
-            if (strcmp(job->packs[k].material.text, row->material->name) == 0)
-                row->pack = job->packs[k].pack;
+        bool sand = row->material->kind == GB_SAND;
+        row->lying.kg = sand ? row->mass.kg * (1.0 + moisture) : row->mass.kg;
+        row->pack = gb_job_pack(job, row->material);
     }
 }
 

@@ -10,17 +10,17 @@
 #include <math.h>
 #include <string.h>
 
-static const double WATER_DENSITY = 1000.0;
-
 gb_status gb_job_area_pace(const gb_job *job, double *m2_s) {
     const gb_pace *pace = &job->crew.pace;
-    *m2_s = pace->m2_s;
-    if (isnan(pace->treads_s))
+    if (isnan(pace->treads_s)) {
+        *m2_s = pace->m2_s;
         return GB_OK;
+    }
     for (size_t i = 0; i < job->piece_count; i++) {
-        if (job->pieces[i].kind != GB_TREAD)
+        const gb_piece *piece = &job->pieces[i];
+        if (piece->kind != GB_TREAD || isnan(piece->length.m))
             continue;
-        *m2_s = pace->treads_s * gb_bedded_area(&job->pieces[i]).m2;
+        *m2_s = pace->treads_s * gb_bedded_area(piece).m2;
         return GB_OK;
     }
     return GB_NO_PACE;
@@ -54,28 +54,33 @@ static const gb_own_label *own_label(const gb_job *job, const gb_mix *mix) {
     return NULL;
 }
 
-/* The mix with the water that the user's own label states. */
+gb_mix gb_with_own_water(const gb_mix *mix, const gb_own_label *own) {
+    gb_mix copy = *mix;
+    if (isnan(own->usual.m3))
+        return copy;
+    copy.water.bag_least = own->least;
+    copy.water.bag_usual = own->usual;
+    copy.water.bag_most = own->most;
+    return copy;
+}
+
 static gb_status own_mix(const gb_mix *mix, const gb_own_label *own, gb_arena *arena,
                          const gb_mix **result) {
     *result = mix;
-    if (own == NULL || isnan(own->usual.m3))
+    if (own == NULL)
         return GB_OK;
     gb_mix *copy = gb_arena_take(arena, 1, sizeof *copy);
     if (copy == NULL)
         return GB_NO_MEMORY;
-    *copy = *mix;
-    copy->water.bag_least = own->least;
-    copy->water.bag_usual = own->usual;
-    copy->water.bag_most = own->most;
+    *copy = gb_with_own_water(mix, own);
     *result = copy;
     return GB_OK;
 }
 
-static gb_mass own_pack(const gb_job *job, const gb_mix *mix) {
-    for (size_t i = 0; i < job->pack_count && mix->part_count > 0; i++)
-        if (strcmp(job->packs[i].material.text, mix->parts[0].material_name) == 0)
-            return job->packs[i].pack;
-    return (gb_mass){GB_NONE};
+/* The bag of a site mix's binder; a blend's comes with its label. */
+static gb_mass bag_of(const gb_job *job, const gb_mix *mix) {
+    return mix->part_count > 0 ? gb_job_pack(job, mix->parts[0].material)
+                               : (gb_mass){GB_NONE};
 }
 
 static bool all_slurry(const gb_need *need) {
@@ -105,7 +110,7 @@ static gb_status gauge_mix(const gb_job *job, const gb_mix *mix, gb_arena *arena
     if (status == GB_OK)
         status =
             gb_make_recipe(used, own != NULL ? &own->label : NULL,
-                           own != NULL && own->measured, own_pack(job, mix), &p->recipe);
+                           own != NULL && own->measured, bag_of(job, mix), &p->recipe);
     if (status != GB_OK)
         return status;
     bool hot = gb_hot_band(job->weather.air, job->weather.wind) != GB_CAUTION_CODES;
@@ -119,7 +124,9 @@ static gb_status plan_mix(const gb_job *job, const gb_mix *mix, double m2_s,
                           gb_arena *arena, gb_plan *plan, gb_mix_plan *p) {
     gb_status status = gauge_mix(job, mix, arena, plan, p);
     if (status == GB_OK && p->is_slurry)
-        status = gb_size_pots(p, m2_s, arena, &p->pots, &p->pot_count);
+        status = gb_size_pots(job, p, m2_s, arena, &p->pots, &p->pot_count);
+    if (status == GB_TOO_WET)
+        status = GB_OK; /* a caution says it, and no pot is mixed */
     if (status == GB_OK && !p->is_slurry) {
         status = gb_size_batches(job, p, m2_s, arena, &p->batching);
         gb_check_first(p, &p->first_check);
@@ -132,15 +139,6 @@ static gb_status plan_mix(const gb_job *job, const gb_mix *mix, double m2_s,
     return keep_cautions(&cautions, arena, &p->cautions);
 }
 
-/* Water that the batches take with the sand as it lies; a pile too wet takes none. */
-static double batch_water(const gb_job *job, const gb_mix_plan *p) {
-    double bags =
-        p->is_slurry ? p->need.gross.m3 / p->recipe.yield.m3 : p->batching.bags_gauged;
-    double kg =
-        p->recipe.water_usual.kg - p->recipe.sand.kg * gb_job_moisture(job).of_one;
-    return fmax(0.0, bags * kg) / WATER_DENSITY;
-}
-
 static gb_status plan_supplies(const gb_job *job, gb_arena *arena, gb_plan *plan) {
     size_t room = 1;
     for (size_t i = 0; i < plan->mix_count; i++)
@@ -150,7 +148,8 @@ static gb_status plan_supplies(const gb_job *job, gb_arena *arena, gb_plan *plan
         return GB_NO_MEMORY;
     for (size_t i = 0; i < plan->mix_count; i++) {
         gb_gather_supplies(&plan->mixes[i], &s);
-        plan->water.m3 += batch_water(job, &plan->mixes[i]);
+        plan->water.m3 +=
+            gb_water_used(&plan->mixes[i], gb_job_moisture(job)).kg / GB_WATER_KG_M3;
     }
     gb_waste_supplies(job, &s);
     plan->supplies = s.rows;

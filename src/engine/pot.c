@@ -9,17 +9,17 @@ static const double USUAL_POT_M2 = 0.55;
 static const double MOST_TREADS = 2.0; /* a pot is mixed for one or two */
 
 static gb_status fill_pot(const gb_mix_plan *mix, const gb_take *take, double pieces,
-                          double area_in_life, gb_pot *pot) {
+                          double area_in_life, gb_share moisture, gb_pot *pot) {
     const gb_recipe *r = &mix->recipe;
     double bags = pieces * take->each.m3 * (1.0 + mix->need.waste.of_one) / r->yield.m3;
     gb_water_row water = {0};
-    gb_status status = gb_water_to_add(mix->need.mix, r, (gb_share){0}, bags, &water);
+    gb_status status = gb_water_to_add(mix->need.mix, r, moisture, bags, &water);
     if (status != GB_OK)
         return status;
     *pot = (gb_pot){.take = take,
                     .pieces = pieces,
                     .area = {pieces * take->area.m2},
-                    .binder = {bags * r->bag.kg},
+                    .bags = bags,
                     .first = water.first,
                     .usual = water.usual,
                     .most = water.most,
@@ -40,8 +40,9 @@ static gb_status stretch_of(const gb_take *take, double area_in_life, double *pa
     return status;
 }
 
-gb_status gb_size_pots(const gb_mix_plan *mix, double m2_s, gb_arena *arena,
-                       const gb_pot **pots, size_t *count) {
+gb_status gb_size_pots(const gb_job *job, const gb_mix_plan *mix, double m2_s,
+                       gb_arena *arena, const gb_pot **pots, size_t *count) {
+    gb_share moisture = gb_job_moisture(job);
     gb_pot *list = gb_arena_take(arena, 2 * mix->need.take_count, sizeof *list);
     if (list == NULL)
         return GB_NO_MEMORY;
@@ -54,14 +55,16 @@ gb_status gb_size_pots(const gb_mix_plan *mix, double m2_s, gb_arena *arena,
             double part = 1.0;
             status = stretch_of(take, area_in_life, &part);
             if (status == GB_OK)
-                status = fill_pot(mix, take, part, area_in_life, &list[n++]);
+                status = fill_pot(mix, take, part, area_in_life, moisture, &list[n++]);
             continue;
         }
-        status = fill_pot(mix, take, 1.0, area_in_life, &list[n++]);
+        status = fill_pot(mix, take, 1.0, area_in_life, moisture, &list[n++]);
         if (status == GB_OK)
-            status = fill_pot(mix, take, MOST_TREADS, area_in_life, &list[n++]);
+            status = fill_pot(mix, take, MOST_TREADS, area_in_life, moisture, &list[n++]);
     }
+    if (status != GB_OK)
+        return status;
     *pots = list;
     *count = n;
-    return status;
+    return GB_OK;
 }

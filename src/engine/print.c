@@ -8,7 +8,7 @@ static const double INCH_M = 0.0254;
 
 static void print_us_length(gb_text *to, double m) {
     double inches = m / INCH_M;
-    int parts = inches < 1.0 / 16.0 ? 32 : 16;
+    int parts = inches < 1.0 / 8.0 ? 64 : 16;
     double rounded = gb_round(inches, 1.0 / parts, GB_NEAREST);
     /* Below two feet a mason says inches: a tread is 14 in deep. */
     double feet = rounded < 24.0 ? 0 : floor(rounded / 12.0);
@@ -32,14 +32,14 @@ void gb_print_length(gb_text *to, gb_length length, gb_system system) {
     }
     double m = fabs(length.m);
     double mm = m * 1000.0;
-    bool zero = system == GB_US ? m < INCH_M / 64.0 : mm < 0.05;
+    bool zero = system == GB_US ? m < INCH_M / 128.0 : mm < 0.05;
     if (length.m < 0 && !zero)
         gb_text_add(to, "-");
     if (system == GB_US) {
         print_us_length(to, m);
         return;
     }
-    bool whole = mm >= 9.95 || gb_round(mm, 0.1, GB_NEAREST) == round(mm);
+    bool whole = mm >= 99.95 || fabs(gb_round(mm, 0.1, GB_NEAREST) - round(mm)) < 0.05;
     gb_text_add_fixed(to, mm, whole ? 0 : 1);
     gb_text_add(to, " mm");
 }

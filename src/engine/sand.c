@@ -16,11 +16,6 @@ gb_share gb_job_moisture(const gb_job *job) {
                                             : job->sand.moisture;
 }
 
-gb_mass gb_lying_mass(const gb_supply_need *need, gb_mass dry, gb_share moisture) {
-    bool sand = need->material != NULL && need->material->kind == GB_SAND;
-    return (gb_mass){sand ? dry.kg * (1.0 + moisture.of_one) : dry.kg};
-}
-
 gb_status gb_water_to_add(const gb_mix *mix, const gb_recipe *recipe, gb_share moisture,
                           double bags, gb_water_row *row) {
     double own = recipe->sand.kg * moisture.of_one;

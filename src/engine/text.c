@@ -1,4 +1,5 @@
 #include "gaugebox/text.h"
+#include "gaugebox/count.h"
 
 #include <math.h>
 #include <string.h>
@@ -110,7 +111,7 @@ void gb_text_add_fixed(gb_text *text, double value, int decimals) {
         return;
     }
     /* A half that a sum has left a hair below itself still rounds away from zero. */
-    double hair = fmin(HAIR * fmax(1.0, fabs(scaled)), 1e-3);
+    double hair = gb_smaller(HAIR * gb_larger(1.0, fabs(scaled)), 1e-3);
     int64_t whole = llround(scaled + copysign(hair, scaled));
     if (whole < 0)
         gb_text_add_char(text, '-');

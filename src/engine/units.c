@@ -131,3 +131,8 @@ const gb_unit *gb_find_unit(gb_kind kind, const char *name) {
             return u;
     return NULL;
 }
+
+double gb_si(gb_kind kind, const char *name, double number) {
+    const gb_unit *unit = gb_find_unit(kind, name);
+    return unit != NULL ? gb_from_unit(unit, number) : GB_NONE;
+}

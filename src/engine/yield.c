@@ -3,11 +3,9 @@
 #include "gaugebox/count.h"
 
 #include <math.h>
-#include <string.h>
 
 /* Fitted constants and bounds; see gb_make_recipe for what they were fitted to. */
-static const double WATER_DENSITY = 1000.0; /* kg/m3 */
-static const double DEMAND_CEMENT = 0.22;   /* kg water per kg, plastic mortar */
+static const double DEMAND_CEMENT = 0.22; /* kg water per kg, plastic mortar */
 static const double DEMAND_SAND = 0.12;
 static const double DEMAND_LIME = 1.0;
 static const double STIFF_SHARE = 0.65;      /* of the plastic demand */
@@ -17,19 +15,6 @@ static const double HEAVIEST_FRESH = 2700.0;
 
 static bool positive(double x) {
     return isfinite(x) && x > 0;
-}
-
-const char *gb_words_in(const gb_words *words, const char *language) {
-    const char *english = NULL;
-    for (size_t i = 0; i < words->count; i++) {
-        if (strcmp(words->phrases[i].language, language) == 0)
-            return words->phrases[i].text;
-        if (strcmp(words->phrases[i].language, "en") == 0)
-            english = words->phrases[i].text;
-    }
-    if (english != NULL)
-        return english;
-    return words->count > 0 ? words->phrases[0].text : "";
 }
 
 static bool usable_material(const gb_material *m) {
@@ -96,14 +81,14 @@ static gb_status volume_of_parts(const gb_mix *mix, gb_recipe *r) {
     double sand = 0;
     for (size_t i = 0; i < mix->part_count; i++) {
         const gb_material *m = mix->parts[i].material;
-        solid += r->part[i].kg / (m->gravity * WATER_DENSITY);
+        solid += r->part[i].kg / (m->gravity * GB_WATER_KG_M3);
         if (m->kind == GB_SAND)
             sand += r->part[i].kg / (SAND_SHRINKAGE * m->dry_loose.kg_m3);
     }
     if (!(mix->air.of_one >= 0 && mix->air.of_one < 1))
         return GB_NOT_POSITIVE;
-    double all = (solid + r->water_usual.kg / WATER_DENSITY) / (1.0 - mix->air.of_one);
-    r->yield.m3 = fmax(all, sand);
+    double all = (solid + r->water_usual.kg / GB_WATER_KG_M3) / (1.0 - mix->air.of_one);
+    r->yield.m3 = gb_larger(all, sand);
     r->regime = sand > all ? GB_BY_SAND : GB_BY_SOLIDS;
     r->route = GB_COMPUTED;
     return GB_OK;
@@ -129,9 +114,9 @@ static gb_status recipe_of_label(const gb_mix *mix, const gb_label *label, gb_re
     r->yield = label->yield;
     r->route = GB_LABELLED;
     r->regime = GB_BY_LABEL;
-    r->water_least.kg = mix->water.bag_least.m3 * WATER_DENSITY;
-    r->water_usual.kg = mix->water.bag_usual.m3 * WATER_DENSITY;
-    r->water_most.kg = mix->water.bag_most.m3 * WATER_DENSITY;
+    r->water_least.kg = mix->water.bag_least.m3 * GB_WATER_KG_M3;
+    r->water_usual.kg = mix->water.bag_usual.m3 * GB_WATER_KG_M3;
+    r->water_most.kg = mix->water.bag_most.m3 * GB_WATER_KG_M3;
     bool good = positive(r->bag.kg) && positive(r->yield.m3) &&
                 positive(r->water_least.kg) && positive(r->water_usual.kg) &&
                 positive(r->water_most.kg);

@@ -2,29 +2,18 @@
 
 #include <stdarg.h>
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
-
-static void *take(void *user, size_t bytes) {
-    (void)user;
-    return malloc(bytes);
-}
-
-static void give_back(void *user, void *block) {
-    (void)user;
-    free(block);
-}
-
-gb_supply gb_malloc_supply(void) {
-    return (gb_supply){take, give_back, NULL};
-}
 
 void gb_diags_init(gb_diags *diags, gb_arena *arena) {
     *diags = (gb_diags){.arena = arena};
 }
 
+size_t gb_diags_count(const gb_diags *diags) {
+    return diags->count + diags->more;
+}
+
 bool gb_diags_any(const gb_diags *diags) {
-    return diags->count > 0 || diags->more > 0 || diags->no_memory;
+    return gb_diags_count(diags) > 0 || diags->no_memory;
 }
 
 void gb_report(gb_diags *diags, const char *file, int line, const char *format, ...) {
@@ -32,13 +21,17 @@ void gb_report(gb_diags *diags, const char *file, int line, const char *format, 
         diags->more++;
         return;
     }
-    char text[1024];
     va_list args;
+    va_list again;
     va_start(args, format);
+    va_copy(again, args);
     // NOLINTNEXTLINE(clang-analyzer-valist.Uninitialized) va_start is just above
-    int n = vsnprintf(text, sizeof text, format, args);
+    int n = vsnprintf(NULL, 0, format, args);
     va_end(args);
-    char *copy = n < 0 ? NULL : gb_arena_copy(diags->arena, text);
+    char *copy = n < 0 ? NULL : gb_arena_take(diags->arena, (size_t)n + 1, 1);
+    if (copy != NULL)
+        (void)vsnprintf(copy, (size_t)n + 1, format, again);
+    va_end(again);
     char *name = gb_arena_copy(diags->arena, file);
     if (copy == NULL || name == NULL) {
         diags->no_memory = true;

@@ -34,10 +34,11 @@ static const char *shown_temp(job_reader *r, gb_temp temp) {
 
 static void check_overhang(job_reader *r, const gb_piece *p, double over, double of,
                            const char *where) {
-    if (over >= of)
+    static const double LEAST_M = 0.0127; /* 1/2 in: less is no bed */
+    if (over > of - LEAST_M)
         gb_report(r->base.diags, r->base.file, p->at.line,
-                  "piece '%s' overhangs %s of its %s %s; nothing is left to bed, check "
-                  "overhang and size",
+                  "piece '%s' overhangs %s of its %s %s; less than 1/2 in "
+                  "(12.7 mm) is left to bed, check overhang and size",
                   p->name, shown_length(r, over), shown_length(r, of), where);
 }
 
@@ -212,6 +213,23 @@ static bool is_material(const job_reader *r, const char *name) {
     return gb_material_find(r->table, name) != NULL;
 }
 
+/* Entry i of a list names what an earlier one named. The names stand `stride` bytes from
+   one another, beginning with that of the first entry. */
+static void check_twice(job_reader *r, const char *what, const gb_ref *first,
+                        size_t stride, size_t i) {
+    const char *bytes = (const char *)first;
+    const gb_ref *this = (const gb_ref *)(const void *)(bytes + i * stride);
+    for (size_t k = 0; k < i; k++) {
+        const gb_ref *other = (const gb_ref *)(const void *)(bytes + k * stride);
+        if (other->text == NULL || strcmp(other->text, this->text) != 0)
+            continue;
+        gb_report(r->base.diags, r->base.file, this->line,
+                  "%s of '%s' is stated twice, first at line %d; keep one", what,
+                  this->text, other->line);
+        return;
+    }
+}
+
 static void check_waste(job_reader *r) {
     const gb_job *job = r->job;
     for (size_t i = 0; i < job->waste_count; i++) {
@@ -223,12 +241,7 @@ static void check_waste(job_reader *r) {
                       "waste of '%s': no piece uses such a mix, and it is no material; "
                       "name a mix of this job or a material",
                       of->text);
-        for (size_t k = 0; k < i; k++)
-            if (job->wastes[k].of.text != NULL &&
-                strcmp(job->wastes[k].of.text, of->text) == 0)
-                gb_report(r->base.diags, r->base.file, of->line,
-                          "waste of '%s' is stated twice, first at line %d; keep one",
-                          of->text, job->wastes[k].of.line);
+        check_twice(r, "waste", &job->wastes[0].of, sizeof job->wastes[0], i);
     }
 }
 
@@ -253,12 +266,7 @@ static const char *label_water_fault(const gb_own_label *l, const gb_mix *mix) {
 }
 
 static void check_label_yield(job_reader *r, const gb_own_label *l, const gb_mix *mix) {
-    gb_mix copy = *mix;
-    if (!isnan(l->usual.m3)) {
-        copy.water.bag_least = l->least;
-        copy.water.bag_usual = l->usual;
-        copy.water.bag_most = l->most;
-    }
+    gb_mix copy = gb_with_own_water(mix, l);
     gb_recipe recipe;
     gb_mass any = {GB_NONE};
     if (gb_make_recipe(&copy, &l->label, l->measured, any, &recipe) == GB_OK)
@@ -286,12 +294,7 @@ static void check_labels(job_reader *r) {
                       l->mix.text);
             continue;
         }
-        for (size_t k = 0; k < i; k++)
-            if (job->labels[k].mix.text != NULL &&
-                strcmp(job->labels[k].mix.text, l->mix.text) == 0)
-                gb_report(r->base.diags, r->base.file, l->mix.line,
-                          "the label of '%s' is stated twice, first at line %d; keep one",
-                          l->mix.text, job->labels[k].mix.line);
+        check_twice(r, "the label", &job->labels[0].mix, sizeof job->labels[0], i);
         const char *water = label_water_fault(l, mix);
         if (water != NULL)
             gb_report(r->base.diags, r->base.file, l->label.at.line, "label of '%s': %s",
@@ -310,12 +313,8 @@ static void check_packs(job_reader *r) {
             gb_report(r->base.diags, r->base.file, material->line,
                       "'%s' is no material of the mix table; see materials.cfg there",
                       material->text);
-        for (size_t k = 0; k < i; k++)
-            if (r->job->packs[k].material.text != NULL &&
-                strcmp(r->job->packs[k].material.text, material->text) == 0)
-                gb_report(r->base.diags, r->base.file, material->line,
-                          "the pack of '%s' is stated twice, first at line %d; keep one",
-                          material->text, r->job->packs[k].material.line);
+        check_twice(r, "the pack", &r->job->packs[0].material, sizeof r->job->packs[0],
+                    i);
     }
 }
 
@@ -343,7 +342,7 @@ static void check_pace(job_reader *r) {
 bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diags *diags,
                  gb_job *job) {
     gb_job_file read = {0};
-    size_t before = diags->count + diags->more;
+    size_t before = gb_diags_count(diags);
     job_reader r = {.base = {.file = file, .arena = arena, .diags = diags},
                     .table = table,
                     .job = &read.job};
@@ -357,7 +356,7 @@ bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diag
     check_packs(&r);
     check_weather(&r);
     check_pace(&r);
-    if (diags->count + diags->more > before || diags->no_memory)
+    if (gb_diags_count(diags) > before || diags->no_memory)
         return false;
     *job = read.job;
     return true;

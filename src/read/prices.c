@@ -26,9 +26,14 @@ static void check_pack(gb_reader *r, gb_mix_table *table, const gb_pack *pack) {
     if (blend && !isnan(pack->volume.m3))
         gb_report(r->diags, r->file, pack->at.line,
                   "a bagged mix is sold by mass; write mass = \"80 lb\"");
+    const gb_mix *mix = blend ? gb_mix_find(table, pack->what, r->file) : NULL;
+    if (mix != NULL && mix->part_count > 0)
+        gb_report(r->diags, r->file, pack->what.line,
+                  "'%s' is mixed on site and comes in no pack; price its materials",
+                  pack->what.text);
     if (blend)
-        (void)gb_mix_find(table, pack->what, r->file);
-    else if (gb_material_find(table, pack->what.text) == NULL)
+        return;
+    if (gb_material_find(table, pack->what.text) == NULL)
         gb_report(r->diags, r->file, pack->what.line,
                   "'%s' is no material of the mix table, nor a mix (family/name)",
                   pack->what.text);
@@ -45,6 +50,15 @@ static void check_deliveries(gb_reader *r, const gb_price_book *book) {
             gb_report(r->diags, r->file, d->charge_text.line,
                       "'%s' delivers, but no pack is sold there; check the name",
                       d->supplier);
+        for (size_t k = 0; k < i && d->supplier != NULL; k++) {
+            const gb_delivery *other = &book->deliveries[k];
+            if (other->supplier == NULL || strcmp(other->supplier, d->supplier) != 0)
+                continue;
+            gb_report(r->diags, r->file, d->charge_text.line,
+                      "the delivery of '%s' is stated twice, first at line %d; keep one",
+                      d->supplier, other->charge_text.line);
+            break;
+        }
     }
 }
 
@@ -52,7 +66,7 @@ bool gb_read_prices(const char *file, gb_mix_table *table, gb_arena *arena,
                     gb_diags *diags, gb_price_book *book) {
     gb_price_file read = {0};
     gb_reader r = {.file = file, .arena = arena, .diags = diags};
-    size_t before = diags->count + diags->more;
+    size_t before = gb_diags_count(diags);
     if (!gb_read_file(&r, &GB_PRICE_SCHEMA, &read))
         return false;
     read.book.file = file;
@@ -68,7 +82,7 @@ bool gb_read_prices(const char *file, gb_mix_table *table, gb_arena *arena,
         read_price(&r, &d->charge_text, read.book.decimals, &d->charge);
     }
     check_deliveries(&r, &read.book);
-    if (diags->count + diags->more > before || diags->no_memory)
+    if (gb_diags_count(diags) > before || diags->no_memory)
         return false;
     *book = read.book;
     return true;

@@ -48,16 +48,12 @@ static void missing_key(gb_reader *r, int line, const gb_schema *schema,
               key->name, key->name, gb_text_get(&text));
 }
 
-static size_t fault_count(const gb_reader *r) {
-    return r->diags->count + r->diags->more;
-}
-
 /* Two passes over the settings: what is there, then what is missing. */
 void gb_read_group(gb_reader *reader, const config_setting_t *group,
                    const gb_schema *schema, void *out) {
     bool seen[64] = {false};
     int line = (int)config_setting_source_line(group);
-    size_t faults = fault_count(reader);
+    size_t faults = gb_diags_count(reader->diags);
     size_t inner = 0; /* those of groups within it */
     memset(out, 0, schema->size);
     for (size_t i = 0; i < schema->key_count; i++)
@@ -69,10 +65,10 @@ void gb_read_group(gb_reader *reader, const config_setting_t *group,
         const gb_key *key = gb_find_key(schema, name);
         if (key != NULL) {
             seen[key - schema->keys] = true;
-            size_t before = fault_count(reader);
+            size_t before = gb_diags_count(reader->diags);
             gb_read_value(reader, s, key, out);
             if (key->child != NULL)
-                inner += fault_count(reader) - before;
+                inner += gb_diags_count(reader->diags) - before;
         } else if (strcmp(name, GB_END_KEY) != 0) {
             unknown_key(reader, s, schema);
         }
@@ -82,7 +78,7 @@ void gb_read_group(gb_reader *reader, const config_setting_t *group,
             missing_key(reader, line, schema, &schema->keys[i]);
     if (schema->origin_offset == GB_NO_ORIGIN)
         return;
-    gb_origin origin = {line, fault_count(reader) > faults + inner, inner > 0};
+    gb_origin origin = {line, gb_diags_count(reader->diags) > faults + inner, inner > 0};
     memcpy((char *)out + schema->origin_offset, &origin, sizeof origin);
 }
 

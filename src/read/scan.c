@@ -5,7 +5,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-enum { DEEPEST = 16 };
+enum { DEEPEST = 16, MOST_SETTINGS = 1000 };
 
 typedef struct scan {
     const char *at;
@@ -15,6 +15,7 @@ typedef struct scan {
     int depth; /* brackets open here, and where each was opened */
     char open[DEEPEST];
     int opened[DEEPEST];
+    int settings[DEEPEST + 1]; /* seen so far in each */
 } scan;
 
 static bool fault(scan *s, int line, const char *text) {
@@ -67,7 +68,7 @@ static bool scan_number(scan *s) {
     size_t n = (size_t)(s->at - from);
     int shown = n > 20 ? 20 : (int)n;
     size_t plain = strspn(from, "0123456789.");
-    bool whole = plain >= n && strcspn(from, ".") >= n;
+    bool whole = plain >= n && memchr(from, '.', n) == NULL;
     if (n > 15 || (whole && strtoll(from, NULL, 10) > INT32_MAX))
         gb_report(s->diags, s->file, s->line,
                   "the number %.*s is too large; at most 2147483647 is read", shown,
@@ -87,6 +88,7 @@ static bool open_bracket(scan *s, char c) {
             "groups and lists go too deep here; a job needs four levels of them");
     s->open[s->depth] = c;
     s->opened[s->depth++] = s->line;
+    s->settings[s->depth] = 0;
     s->at++;
     return true;
 }
@@ -143,6 +145,11 @@ static bool scan_rest(scan *s) {
     if (gb_word_char(c) && c != '-' && c != '+' && c != '.')
         return scan_word(s);
     s->at++;
+    /* libconfig looks through all names of a group for each new one. */
+    if ((c == '=' || c == ':') && ++s->settings[s->depth] > MOST_SETTINGS)
+        return fault(s, s->line,
+                     "a group holds over 1000 settings; write what comes many times as a "
+                     "list ( { ... }, { ... } )");
     return true;
 }
 
@@ -174,8 +181,12 @@ static bool scan_step(scan *s) {
     }
 }
 
-/* The bytes that must follow a first byte of UTF-8, or -1 when it cannot be one. */
-static int followers(unsigned char first) {
+/* The bytes that must follow a first byte, or -1 when it cannot be one; *low and *high
+   bound the first of them, which keeps out what has a shorter form, surrogates, and what
+   lies beyond Unicode (RFC 3629). */
+static int followers(unsigned char first, unsigned char *low, unsigned char *high) {
+    *low = first == 0xE0 ? 0xA0 : first == 0xF0 ? 0x90 : 0x80;
+    *high = first == 0xED ? 0x9F : first == 0xF4 ? 0x8F : 0xBF;
     if (first < 0x80)
         return 0;
     if (first >= 0xC2 && first < 0xE0)
@@ -185,17 +196,29 @@ static int followers(unsigned char first) {
     return first >= 0xF0 && first < 0xF5 ? 3 : -1;
 }
 
+/* The bytes of the sign at `at`, or 0 when it is no UTF-8. */
+static size_t sign_length(const char *at) {
+    unsigned char low = 0;
+    unsigned char high = 0;
+    int more = followers((unsigned char)*at, &low, &high);
+    for (int i = 1; i <= more; i++) {
+        unsigned char c = (unsigned char)at[i];
+        if (c < (i == 1 ? low : 0x80) || c > (i == 1 ? high : 0xBF))
+            return 0;
+    }
+    return more < 0 ? 0 : (size_t)more + 1;
+}
+
 static bool is_utf8(const scan *s) {
     scan at = *s;
-    for (const char *c = s->at; *c != '\0'; c++) {
+    for (const char *c = s->at; *c != '\0';) {
+        size_t n = sign_length(c);
         at.line += *c == '\n';
-        int more = followers((unsigned char)*c);
-        for (; more > 0 && ((unsigned char)c[1] & 0xC0) == 0x80; more--)
-            c++;
-        if (more != 0)
+        if (n == 0)
             return fault(&at, at.line,
                          "a byte stands here that is not plain UTF-8: this is no text "
                          "file; save it as plain UTF-8 text");
+        c += n;
     }
     return true;
 }

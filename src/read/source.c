@@ -83,36 +83,46 @@ static const char *find_line(const char *text, int line) {
     return text;
 }
 
-/* True when the name of n letters at `at` stands before `end` of its line once more. */
-static bool again_on_line(const char *at, size_t n) {
-    const char *end = at + strcspn(at, "\n");
-    for (const char *c = at + n; c + n <= end; c++)
-        if (strncmp(c, at, n) == 0 && !gb_word_char(c[-1]) && !gb_word_char(c[n]))
-            return true;
-    return false;
+enum { MOST_NAMES = 200 };
+
+/* The names that are set on one line, in its texts and comments none. */
+static size_t names_on(const char *at, const char *names[MOST_NAMES],
+                       size_t lengths[MOST_NAMES]) {
+    size_t count = 0;
+    while (*at != '\0' && *at != '\n' && *at != '#' && count < MOST_NAMES) {
+        size_t n = 0;
+        if (*at == '"') {
+            at += 1 + strcspn(at + 1, "\"\n");
+            at += *at == '"';
+            continue;
+        }
+        while (gb_word_char(at[n]))
+            n++;
+        const char *behind = at + n + strspn(at + n, " \t");
+        if (n > 0 && (*behind == '=' || *behind == ':')) {
+            names[count] = at;
+            lengths[count++] = n;
+        }
+        at += n > 0 ? n : 1;
+    }
+    return count;
 }
 
 /* libconfig names only the line of a setting that is there twice. The name is the one
-   that the line holds twice, or else the first one. */
+   that the line sets twice, or else the last one it sets. */
 static void report_twice(const char *text, const char *file, int line, gb_diags *diags) {
-    static const char LETTERS[] = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ_";
+    const char *names[MOST_NAMES];
+    size_t lengths[MOST_NAMES];
     const char *at = find_line(text, line);
-    const char *end = at == NULL ? NULL : at + strcspn(at, "\n");
-    const char *name = NULL;
-    size_t length = 0;
-    while (at != NULL && at < end) {
-        at += strcspn(at, LETTERS);
-        size_t n = strspn(at, LETTERS);
-        if (at < end && (name == NULL || again_on_line(at, n))) {
-            name = at;
-            length = n;
-        }
-        if (at < end && again_on_line(at, n))
-            break;
-        at += n;
-    }
-    gb_report(diags, file, line, "'%.*s' is here twice in one group; keep one",
-              (int)(length > 60 ? 60 : length), name == NULL ? "" : name);
+    size_t count = at == NULL ? 0 : names_on(at, names, lengths);
+    size_t twice = count == 0 ? 0 : count - 1;
+    for (size_t i = 0; i < count; i++)
+        for (size_t k = 0; k < i; k++)
+            if (lengths[i] == lengths[k] && strncmp(names[i], names[k], lengths[i]) == 0)
+                twice = i;
+    int length = count == 0 ? 0 : (int)(lengths[twice] > 60 ? 60 : lengths[twice]);
+    gb_report(diags, file, line, "'%.*s' is here twice in one group; keep one", length,
+              count == 0 ? "" : names[twice]);
 }
 
 static bool parse(const char *text, const char *file, gb_diags *diags, config_t *config) {

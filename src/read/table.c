@@ -61,10 +61,6 @@ static const char *path_of(gb_mix_table *t, const char *folder, const char *name
     return gb_text_get(&path);
 }
 
-static size_t fault_count(const gb_mix_table *t) {
-    return t->diags->count + t->diags->more;
-}
-
 /* ---- materials ------------------------------------------------------------------- */
 
 static void check_materials(gb_mix_table *t, const char *file, const gb_material *list,
@@ -95,7 +91,7 @@ static void read_materials(gb_mix_table *t) {
     if (t->materials_read)
         return;
     t->materials_read = true;
-    size_t faults = fault_count(t);
+    size_t faults = gb_diags_count(t->diags);
     for (size_t i = 0; i < t->folder_count; i++) {
         const char *file = path_of(t, t->folders[i], MATERIALS, strlen(MATERIALS));
         /* A user's folder may do without; the shipped one, the last, may not. */
@@ -109,7 +105,7 @@ static void read_materials(gb_mix_table *t) {
         add_materials(t, read.list, read.count);
         t->materials_digest = gb_digest_add_number(t->materials_digest, reader.digest);
     }
-    t->materials_broken = fault_count(t) > faults;
+    t->materials_broken = gb_diags_count(t->diags) > faults;
 }
 
 const gb_material *gb_material_find(gb_mix_table *table, const char *name) {
@@ -236,6 +232,11 @@ static void check_mix(gb_mix_table *t, const gb_mix *mix, const gb_mix *before,
             gb_report(t->diags, mix->file, mix->at.line,
                       "mix '%s' is here twice, first at line %d; rename one", mix->name,
                       before[i].at.line);
+    if (mix->uses & (1u << GB_SLURRY) && mix->label.at.line != 0)
+        gb_report(t->diags, mix->file, mix->at.line,
+                  "mix '%s' is a bagged blend, and a slurry is mixed by weight in pots; "
+                  "give it parts, or take slurry out of its uses",
+                  mix->name);
     if (mix->uses & (1u << GB_SLURRY) && isnan(mix->open.s))
         gb_report(t->diags, mix->file, mix->at.line,
                   "slurry '%s' has no 'open'; add how long it may lie open on the stone",
@@ -263,10 +264,10 @@ static void finish_mix(gb_mix_table *t, family *f, gb_mix *mix, const char *id,
     /* Materials that could not be read would only raise false faults here. */
     if (t->materials_broken)
         return;
-    size_t faults = fault_count(t);
+    size_t faults = gb_diags_count(t->diags);
     link_parts(t, mix);
     check_mix(t, mix, f->list, (size_t)(mix - f->list));
-    if (fault_count(t) == faults)
+    if (gb_diags_count(t->diags) == faults)
         check_yield(t, mix);
 }
 
@@ -286,7 +287,7 @@ static family *read_family(gb_mix_table *t, const char *file, const char *id,
     read_materials(t);
     gb_mix_file read = {0};
     gb_reader reader = {.file = file, .arena = t->arena, .diags = t->diags};
-    size_t faults = fault_count(t);
+    size_t faults = gb_diags_count(t->diags);
     f->broken = true;
     if (!gb_read_file(&reader, &GB_MIX_SCHEMA, &read))
         return f;
@@ -297,7 +298,7 @@ static family *read_family(gb_mix_table *t, const char *file, const char *id,
     for (size_t i = 0; i < f->count; i++)
         if (!f->list[i].at.faulty && !f->list[i].at.inner)
             finish_mix(t, f, &f->list[i], id, family_length);
-    f->broken = fault_count(t) > faults || t->materials_broken;
+    f->broken = gb_diags_count(t->diags) > faults || t->materials_broken;
     if (f->broken)
         f->count = 0;
     return f;

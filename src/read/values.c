@@ -6,6 +6,8 @@
 #include <math.h>
 #include <string.h>
 
+enum { LONGEST_TEXT = 1000 };
+
 /* ---- writing into structs -------------------------------------------------------- */
 
 /* Members are written as bytes, because a table row knows only their offset. */
@@ -115,6 +117,12 @@ static const char *text_of(gb_reader *r, const config_setting_t *s, const gb_key
                   "'%s' is empty; write %s, or leave the "
                   "line out",
                   key->name, needed(r, key));
+        return NULL;
+    }
+    if (strlen(text) > LONGEST_TEXT) {
+        gb_report(r->diags, r->file, line_of(s),
+                  "'%s' is %zu bytes long; at most %d are printed, shorten it", key->name,
+                  strlen(text), LONGEST_TEXT);
         return NULL;
     }
     char *copy = gb_arena_copy(r->arena, text);

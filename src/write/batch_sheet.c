@@ -5,20 +5,12 @@
 /* The batch sheet: one block per mix, each whole enough to be cut out and taped to the
    mixer by itself. */
 
-static double fahrenheit(double f) {
-    return gb_from_unit(gb_find_unit(GB_TEMP, "F"), f);
-}
-
 /* ---- head ------------------------------------------------------------------------ */
 
 static void add_today(gb_builder *b, const gb_job *job) {
     const gb_weather *w = &job->weather;
     gb_row facts[8];
     size_t n = 0;
-    if (w->at.line == 0) {
-        GB_ADD_BARE(b, WEATHER_NOT_STATED);
-        return;
-    }
     const struct {
         gb_row_code code;
         gb_show show;
@@ -37,6 +29,10 @@ static void add_today(gb_builder *b, const gb_job *job) {
                             GB_FIGURES(gb_num("value", stated[i].show, stated[i].value)));
     if (w->rain)
         facts[n++] = GB_MAKE_BARE(b, FACT_RAIN);
+    if (w->at.line == 0)
+        GB_ADD_BARE(b, WEATHER_NOT_STATED);
+    if (n == 0)
+        return;
     gb_figure all = gb_rows_fig(b, "facts", facts, n);
     all.whole = true;
     GB_ADD(b, WEATHER_STATED, all);
@@ -296,19 +292,19 @@ static void add_pot_water(gb_builder *b, gb_row which, double kg, gb_rounding ro
     GB_ADD(b, POT_WATER, gb_row_fig(b, "which", which), water);
 }
 
-static void add_pot(gb_builder *b, const gb_mix_plan *p, const gb_pot *pot) {
+static void add_pot(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
+                    const gb_pot *pot) {
     gb_figure name = gb_txt("name", pot->take->piece->name);
     gb_figure area = gb_num("area", GB_SHOW_AREA_HALF, pot->area.m2);
     gb_figure depth = gb_num("depth", GB_SHOW_LENGTH, pot->depth.m);
-    gb_figure mass = gb_num("mass", GB_SHOW_MASS, pot->binder.kg);
     gb_figure count = gb_num("count", GB_SHOW_COUNT, (double)pot->count);
-    gb_figure material =
-        gb_words_fig(b, "material", &p->need.mix->parts[0].material->title);
+    gb_figure parts =
+        gb_pot_parts_fig(b, p->need.mix, &p->recipe, pot->bags, gb_job_moisture(job));
     if (pot->take->units > 1.0)
         GB_ADD(b, POT_PIECES, gb_num("pieces", GB_SHOW_COUNT, pot->pieces), name, area,
-               depth, mass, material, count);
+               depth, parts, count);
     else
-        GB_ADD(b, POT_AREA, name, area, depth, mass, material, count);
+        GB_ADD(b, POT_AREA, name, area, depth, parts, count);
     add_pot_water(b, GB_MAKE_BARE(b, FIRST_WATER), pot->first.kg, GB_DOWN);
     add_pot_water(b, GB_MAKE_BARE(b, USUAL_WATER), pot->usual.kg, GB_NEAREST);
     add_pot_water(b, GB_MAKE_BARE(b, MOST_WATER), pot->most.kg, GB_DOWN);
@@ -329,15 +325,15 @@ static void add_marks(gb_builder *b, const gb_mix_plan *p) {
             count += p->pots[i].count;
     gb_text marks;
     gb_text_init(&marks, b->arena);
-    for (size_t i = 0; i < count && i < 200; i++)
+    for (size_t i = 0; i < count; i++)
         gb_text_add(&marks, i == 0 ? "[ ]" : " [ ]");
     b->failed = b->failed || marks.failed;
-    GB_ADD(b, POT_LOG, gb_txt("marks", gb_text_get(&marks)));
+    GB_ADD(b, POT_LOG, gb_mark("marks", gb_text_get(&marks)));
 }
 
-static void add_pots(gb_builder *b, const gb_mix_plan *p) {
+static void add_pots(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     for (size_t i = 0; i < p->pot_count; i++)
-        add_pot(b, p, &p->pots[i]);
+        add_pot(b, job, p, &p->pots[i]);
     GB_ADD(b, POT_LIFE, gb_num("life", GB_SHOW_DURATION, p->life.s),
            gb_num("open", GB_SHOW_DURATION, p->need.mix->open.s));
     add_marks(b, p);
@@ -357,27 +353,25 @@ static void add_on_site(gb_builder *b, const gb_job *job, const gb_mix_plan *p) 
     const gb_mix *mix = p->need.mix;
     gb_row rows[GB_MOST_PARTS + 2];
     size_t n = 0;
-    double bags =
-        p->is_slurry ? p->need.gross.m3 / p->recipe.yield.m3 : p->batching.bags_gauged;
+    double bags = gb_bags_used(p);
     if (mix->part_count == 0)
         rows[n++] = site_bags(b, bags, p->recipe.bag.kg, &mix->title);
     for (size_t i = 0; i < mix->part_count; i++) {
         const gb_material *m = mix->parts[i].material;
         double kg = p->recipe.part[i].kg * bags;
-        double pack = i == 0 ? p->recipe.bag.kg : m->pack.kg;
+        double pack = gb_job_pack(job, m).kg;
         if (p->is_slurry)
             rows[n++] = GB_MAKE(b, SITE_MASS, gb_num_up("mass", GB_SHOW_MASS, kg),
                                 gb_words_fig(b, "material", &m->title));
-        else if (isnan(m->pack.kg))
+        else if (isnan(pack))
             rows[n++] =
                 GB_MAKE(b, SITE_LOOSE, gb_num("volume", GB_SHOW_BULK, kg / m->bulk.kg_m3),
                         gb_words_fig(b, "material", &m->title));
         else
             rows[n++] = site_bags(b, kg / pack, pack, &m->title);
     }
-    double water = bags * (p->recipe.water_usual.kg -
-                           p->recipe.sand.kg * gb_job_moisture(job).of_one);
-    rows[n++] = GB_MAKE(b, SITE_WATER, gb_num_up("water", GB_SHOW_WATER, fmax(0, water)));
+    gb_mass water = gb_water_used(p, gb_job_moisture(job));
+    rows[n++] = GB_MAKE(b, SITE_WATER, gb_num_up("water", GB_SHOW_WATER, water.kg));
     GB_ADD(b, ON_SITE, gb_rows_fig(b, "items", rows, n));
 }
 
@@ -441,6 +435,8 @@ static void add_cautions(gb_builder *b, const gb_mix_plan *p) {
                                        [GB_C_RAIN] = GB_ROW_C_RAIN};
     _Static_assert(sizeof ROWS / sizeof ROWS[0] == GB_CAUTION_CODES,
                    "a row for every caution");
+    static const char *const SEVERITIES[] = {
+        [GB_NOTE] = "note", [GB_CAUTION] = "caution", [GB_STOP] = "stop"};
     for (size_t i = 0; i < p->cautions.count; i++) {
         const gb_caution *c = &p->cautions.list[i];
         gb_show show = show_of(c->kind);
@@ -448,22 +444,23 @@ static void add_cautions(gb_builder *b, const gb_mix_plan *p) {
         gb_add_row(b, row,
                    GB_FIGURES(gb_num("value", show, c->value),
                               gb_num("limit", show, c->limit),
+                              gb_txt("severity", SEVERITIES[c->severity]),
                               gb_txt("source", c->source)));
     }
 }
 
 static void add_care(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
-    gb_figure cold = gb_num("cold", GB_SHOW_TEMP, fahrenheit(40));
+    gb_figure cold = gb_num("cold", GB_SHOW_TEMP, gb_si(GB_TEMP, "F", 40));
     if (p->is_slurry)
         GB_ADD(b, ALWAYS_SLURRY, cold);
     else
         GB_ADD(b, ALWAYS_BED, cold);
-    double wind = gb_from_unit(gb_find_unit(GB_SPEED, "mph"), 8);
+    gb_hot_limits limits = gb_masonry_hot_limits();
     bool hot = gb_hot_band(job->weather.air, job->weather.wind) != GB_CAUTION_CODES;
     if (!hot) /* else the caution says more */
-        GB_ADD(b, ALWAYS_HOT, gb_num("hot", GB_SHOW_TEMP, fahrenheit(100)),
-               gb_num("windy", GB_SHOW_TEMP, fahrenheit(90)),
-               gb_num("wind", GB_SHOW_SPEED, wind),
+        GB_ADD(b, ALWAYS_HOT, gb_num("hot", GB_SHOW_TEMP, limits.hot.c),
+               gb_num("windy", GB_SHOW_TEMP, limits.hot_windy.c),
+               gb_num("wind", GB_SHOW_SPEED, limits.wind.m_s),
                gb_num("life", GB_SHOW_DURATION, p->need.mix->life_hot.s));
     gb_add_holds(b, p->need.mix);
     GB_ADD_BARE(b, SAFETY);
@@ -491,7 +488,7 @@ gb_status gb_batch_sheet(const gb_plan *plan, gb_system system, const char *lang
         add_head(&b, plan, p);
         add_cautions(&b, p);
         if (p->is_slurry)
-            add_pots(&b, p);
+            add_pots(&b, plan->job, p);
         else if (p->batching.batch_count > 0)
             add_one_batch(&b, plan->job, p);
         bool by_hand = plan->job->crew.mixer.kind == GB_BARROW && !p->is_slurry;
@@ -502,5 +499,5 @@ gb_status gb_batch_sheet(const gb_plan *plan, gb_system system, const char *lang
         add_care(&b, plan->job, p);
         gb_end_block(&b);
     }
-    return gb_finish_sheet(&b, system, sheet);
+    return gb_finish_sheet(&b, "sheet", system, sheet);
 }

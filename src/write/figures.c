@@ -4,8 +4,6 @@
 
 #include <math.h>
 
-static const double WATER_DENSITY = 1000.0;
-
 static double in_unit(gb_kind kind, const char *name, double si) {
     return gb_to_unit(gb_find_unit(kind, name), si);
 }
@@ -41,7 +39,14 @@ static void show_fraction(const gb_figure *f, gb_system system, gb_text *to) {
 static void show_share(const gb_figure *f, gb_system system, gb_text *to) {
     (void)system;
     double percent = f->value * 100.0;
-    add(to, percent, fabs(percent - round(percent)) > 0.005 ? 1 : 0, " %");
+    /* A rate as it was written, with up to three decimals; a computed share with one. */
+    int decimals = 0;
+    double shown = percent;
+    for (; decimals <= 3 && fabs(shown - round(shown)) > 1e-6; shown *= 10.0)
+        decimals++;
+    if (decimals > 3)
+        decimals = 1;
+    add(to, percent, decimals, " %");
 }
 
 static void show_duration(const gb_figure *f, gb_system system, gb_text *to) {
@@ -97,6 +102,19 @@ static void show_bulk(const gb_figure *f, gb_system system, gb_text *to) {
         add_parts(to, in_unit(GB_VOLUME, "yd3", f->value), 4, GB_UP, " yd3");
 }
 
+/* A pack as it is sold, never rounded to another size. */
+static void show_pack(const gb_figure *f, gb_system system, gb_text *to) {
+    double yd3 = in_unit(GB_VOLUME, "yd3", f->value);
+    double ft3 = in_unit(GB_VOLUME, "ft3", f->value);
+    if (system == GB_METRIC)
+        add(to, f->value * (f->value < 0.9995 ? 1000.0 : 1.0), f->value < 0.9995 ? 1 : 3,
+            f->value < 0.9995 ? " L" : " m3");
+    else if (fabs(yd3 - gb_round(yd3, 0.25, GB_NEAREST)) < 1e-6)
+        add_parts(to, yd3, 4, GB_NEAREST, " yd3");
+    else
+        add(to, ft3, 2, " ft3");
+}
+
 static void show_gauged(const gb_figure *f, gb_system system, gb_text *to) {
     double ft3 = in_unit(GB_VOLUME, "ft3", f->value);
     double quarters = gb_round(ft3, 0.25, GB_NEAREST);
@@ -115,6 +133,8 @@ static void show_mass(const gb_figure *f, gb_system system, gb_text *to) {
     double value = system == GB_US ? in_unit(GB_MASS, "lb", f->value) : f->value;
     bool whole = fabs(value - round(value)) < 0.005;
     bool decimal = !whole && value < (system == GB_US ? 19.95 : 99.95);
+    if (f->rounding != GB_NEAREST)
+        value = gb_round(value, decimal ? 0.1 : 1.0, f->rounding);
     add(to, value, decimal ? 1 : 0, system == GB_US ? " lb" : " kg");
 }
 
@@ -128,7 +148,7 @@ static void add_litres(gb_text *to, const char *unit, double count, int decimals
 }
 
 static void show_water(const gb_figure *f, gb_system system, gb_text *to) {
-    double m3 = f->value / WATER_DENSITY;
+    double m3 = f->value / GB_WATER_KG_M3;
     bool cell = f->show == GB_SHOW_WATER_CELL;
     if (system == GB_METRIC) {
         add(to, gb_round(m3 * 1000.0, 0.1, f->rounding), 1, cell ? "" : " L");
@@ -140,7 +160,7 @@ static void show_water(const gb_figure *f, gb_system system, gb_text *to) {
 }
 
 static void show_fine_water(const gb_figure *f, gb_system system, gb_text *to) {
-    double m3 = f->value / WATER_DENSITY;
+    double m3 = f->value / GB_WATER_KG_M3;
     bool cell = f->show == GB_SHOW_WATER_FINE_CELL;
     if (system == GB_METRIC) {
         add(to, gb_round(m3 * 1000.0, 0.01, f->rounding), 2, cell ? "" : " L");
@@ -177,34 +197,52 @@ static void show_speed(const gb_figure *f, gb_system system, gb_text *to) {
     add(to, in_unit(GB_SPEED, unit, f->value), 0, system == GB_US ? " mph" : " km/h");
 }
 
+/* How each kind of figure is shown, and the unit that its name ends in for programs; NULL
+   for what only guides the eye. */
+static const struct {
+    void (*show)(const gb_figure *, gb_system, gb_text *);
+    const char *unit;
+} SHOWS[] = {
+    [GB_SHOW_TEXT] = {show_text, ""},
+    [GB_SHOW_MARK] = {show_text, NULL},
+    [GB_SHOW_ROWS] = {NULL, ""},
+    [GB_SHOW_COUNT] = {show_number, ""},
+    [GB_SHOW_NUMBER] = {show_number, ""},
+    [GB_SHOW_FRACTION] = {show_fraction, ""},
+    [GB_SHOW_QUARTERS] = {show_fraction, ""},
+    [GB_SHOW_LENGTH] = {show_length, "_m"},
+    [GB_SHOW_AREA] = {show_area, "_m2"},
+    [GB_SHOW_AREA_HALF] = {show_area, "_m2"},
+    [GB_SHOW_VOLUME] = {show_volume, "_m3"},
+    [GB_SHOW_VOLUME_FINE] = {show_volume, "_m3"},
+    [GB_SHOW_BULK] = {show_bulk, "_m3"},
+    [GB_SHOW_PACK] = {show_pack, "_m3"},
+    [GB_SHOW_GAUGED] = {show_gauged, "_m3"},
+    [GB_SHOW_WATER] = {show_water, "_kg"},
+    [GB_SHOW_WATER_CELL] = {show_water, "_kg"},
+    [GB_SHOW_WATER_UNITS] = {show_water_units, NULL},
+    [GB_SHOW_WATER_FINE] = {show_fine_water, "_kg"},
+    [GB_SHOW_WATER_FINE_CELL] = {show_fine_water, "_kg"},
+    [GB_SHOW_POT_WATER] = {show_fine_water, "_kg"},
+    [GB_SHOW_MASS] = {show_mass, "_kg"},
+    [GB_SHOW_TEMP] = {show_temp, "_c"},
+    [GB_SHOW_SPEED] = {show_speed, "_m_s"},
+    [GB_SHOW_SHARE] = {show_share, "_share"},
+    [GB_SHOW_DURATION] = {show_duration, "_s"},
+    [GB_SHOW_CLOCK] = {show_clock, "_s"},
+    [GB_SHOW_MONEY] = {show_money, "_minor"},
+};
+_Static_assert(sizeof SHOWS / sizeof SHOWS[0] == GB_SHOWS, "a row for each kind");
+
 void gb_show_figure(const gb_figure *figure, gb_system system, gb_text *to) {
-    static void (*const SHOWS[])(const gb_figure *, gb_system, gb_text *) = {
-        [GB_SHOW_TEXT] = show_text,
-        [GB_SHOW_COUNT] = show_number,
-        [GB_SHOW_NUMBER] = show_number,
-        [GB_SHOW_FRACTION] = show_fraction,
-        [GB_SHOW_QUARTERS] = show_fraction,
-        [GB_SHOW_LENGTH] = show_length,
-        [GB_SHOW_AREA] = show_area,
-        [GB_SHOW_AREA_HALF] = show_area,
-        [GB_SHOW_VOLUME] = show_volume,
-        [GB_SHOW_VOLUME_FINE] = show_volume,
-        [GB_SHOW_BULK] = show_bulk,
-        [GB_SHOW_GAUGED] = show_gauged,
-        [GB_SHOW_WATER] = show_water,
-        [GB_SHOW_WATER_CELL] = show_water,
-        [GB_SHOW_WATER_UNITS] = show_water_units,
-        [GB_SHOW_WATER_FINE] = show_fine_water,
-        [GB_SHOW_WATER_FINE_CELL] = show_fine_water,
-        [GB_SHOW_POT_WATER] = show_fine_water,
-        [GB_SHOW_MASS] = show_mass,
-        [GB_SHOW_TEMP] = show_temp,
-        [GB_SHOW_SPEED] = show_speed,
-        [GB_SHOW_SHARE] = show_share,
-        [GB_SHOW_DURATION] = show_duration,
-        [GB_SHOW_CLOCK] = show_clock,
-        [GB_SHOW_MONEY] = show_money,
-    };
-    _Static_assert(sizeof SHOWS / sizeof SHOWS[0] == GB_SHOWS, "a function for each");
-    SHOWS[figure->show](figure, system, to);
+    SHOWS[figure->show].show(figure, system, to);
+}
+
+bool gb_figure_key(const gb_figure *figure, gb_text *to) {
+    const char *unit = SHOWS[figure->show].unit;
+    if (unit == NULL)
+        return false;
+    gb_text_add(to, figure->name);
+    gb_text_add(to, unit);
+    return true;
 }

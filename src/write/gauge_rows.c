@@ -8,7 +8,7 @@ gb_figure gb_bags_fig(gb_builder *b, const char *name, double bags) {
     return gb_row_fig(b, name, row);
 }
 
-/* Cement and lime in whole bags are counted; a part of a bag is weighed. */
+/* The binder that comes first is counted in whole bags; a part of a bag is weighed. */
 static gb_row binder_row(gb_builder *b, const gb_part *part, double kg, double bags) {
     gb_figure material = gb_words_fig(b, "material", &part->material->title);
     gb_figure mass = gb_num("mass", GB_SHOW_MASS, kg);
@@ -54,6 +54,21 @@ gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe
         const gb_part *part = &mix->parts[i];
         double kg = recipe->part[i].kg * bags;
         rows[i] = i == 0 ? binder_row(b, part, kg, bags) : loose_row(b, part, kg, gauge);
+    }
+    gb_figure parts = gb_rows_fig(b, "parts", rows, mix->part_count);
+    parts.join = " + ";
+    return parts;
+}
+
+gb_figure gb_pot_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
+                           double bags, gb_share moisture) {
+    gb_row rows[GB_MOST_PARTS];
+    for (size_t i = 0; i < mix->part_count; i++) {
+        const gb_material *m = mix->parts[i].material;
+        double lying = m->kind == GB_SAND ? 1.0 + moisture.of_one : 1.0;
+        double kg = recipe->part[i].kg * bags * lying;
+        rows[i] = GB_MAKE(b, POT_PART, gb_num("mass", GB_SHOW_MASS, kg),
+                          gb_words_fig(b, "material", &m->title));
     }
     gb_figure parts = gb_rows_fig(b, "parts", rows, mix->part_count);
     parts.join = " + ";
@@ -142,7 +157,7 @@ static void add_cells(gb_builder *b, gb_row_code code, const gb_figure *head,
 static void add_state(gb_builder *b, const gb_mix *mix, const gb_recipe *r, double bags,
                       bool ounces, gb_share moisture, gb_share today) {
     gb_figure head[] = {gb_state_fig(b, moisture),
-                        gb_txt("mark", moisture.of_one == today.of_one ? ">" : "")};
+                        gb_mark("mark", moisture.of_one == today.of_one ? ">" : "")};
     gb_water_row row = {0};
     if (gb_water_to_add(mix, r, moisture, bags, &row) == GB_OK)
         add_cells(b, GB_ROW_STATE_BAG, head, 2, ounces, &row);
@@ -189,7 +204,7 @@ void gb_add_water(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, dou
     bool ounces = needs_ounces(mix, recipe, amounts[0]);
     gb_figure units = gb_num("units", GB_SHOW_WATER_UNITS, ounces ? 1 : 0);
     if (!sand)
-        GB_ADD(b, WATER_WORDS, gb_txt("what", ""), units);
+        GB_ADD(b, WATER_WORDS, gb_mark("what", ""), units);
     for (size_t i = 0; i < count; i++) {
         gb_row what = amount_row(b, recipe, amounts[i]);
         if (sand) {
@@ -237,6 +252,5 @@ void gb_add_holds(gb_builder *b, const gb_mix *mix) {
             GB_ADD(b, HOLD_RANGE, what, least,
                    gb_num("most", GB_SHOW_DURATION, h->most.s));
     }
-    double cold = gb_from_unit(gb_find_unit(GB_TEMP, "F"), 40);
-    GB_ADD(b, HOLD_COLD, gb_num("cold", GB_SHOW_TEMP, cold));
+    GB_ADD(b, HOLD_COLD, gb_num("cold", GB_SHOW_TEMP, gb_si(GB_TEMP, "F", 40)));
 }

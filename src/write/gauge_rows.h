@@ -1,4 +1,4 @@
-/* Rows on gauging, shared by the batch sheet and the answer on one mix. */
+/* Rows on gauging, shared by the batch sheet, the takeoff and the answer on one mix. */
 #ifndef WRITE_GAUGE_ROWS_H
 #define WRITE_GAUGE_ROWS_H
 
@@ -17,6 +17,10 @@ typedef struct gb_gauge {
    in level buckets. */
 gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
                        double bags, const gb_gauge *gauge);
+
+/* The parts of a pot of `bags` bags, all weighed; sand as it lies. */
+gb_figure gb_pot_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
+                           double bags, gb_share moisture);
 
 /* What a batch of `bags` bags makes, and by which route its yield was found. */
 void gb_add_makes(gb_builder *b, const gb_recipe *recipe, double bags);

@@ -3,14 +3,11 @@
 #include <math.h>
 
 static gb_figure uses_fig(gb_builder *b, unsigned uses) {
-    static const gb_row_code KINDS[] = {GB_ROW_KIND_BED,   GB_ROW_KIND_SLURRY,
-                                        GB_ROW_KIND_JOINT, GB_ROW_KIND_SLAB,
-                                        GB_ROW_KIND_CORE,  GB_ROW_KIND_VOLUME};
     gb_row rows[GB_LAYER_KINDS];
     size_t n = 0;
     for (unsigned k = 0; k < GB_LAYER_KINDS; k++)
         if (uses & (1u << k))
-            rows[n++] = gb_make_row(b, KINDS[k], NULL, 0);
+            rows[n++] = gb_kind_row(b, (gb_layer_kind)k);
     return gb_rows_fig(b, "uses", rows, n);
 }
 
@@ -25,7 +22,7 @@ gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_system 
         GB_ADD(&b, LIST_USES, uses_fig(&b, mixes[i]->uses));
     }
     gb_end_block(&b);
-    return gb_finish_sheet(&b, system, sheet);
+    return gb_finish_sheet(&b, "mixes", system, sheet);
 }
 
 static void add_question(gb_builder *b, const gb_mix_question *q) {
@@ -65,5 +62,5 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_system system, const char *l
     GB_ADD_BARE(&b, WHO);
     GB_ADD(&b, SOURCE, gb_txt("source", mix->source));
     gb_end_block(&b);
-    return gb_finish_sheet(&b, system, sheet);
+    return gb_finish_sheet(&b, "mix", system, sheet);
 }

@@ -65,7 +65,8 @@ void gb_end_block(gb_builder *b) {
     b->block_start = b->row_count;
 }
 
-gb_status gb_finish_sheet(gb_builder *b, gb_system system, gb_sheet *sheet) {
+gb_status gb_finish_sheet(gb_builder *b, const char *kind, gb_system system,
+                          gb_sheet *sheet) {
     if (b->failed)
         return GB_NO_MEMORY;
     size_t at = 0;
@@ -73,7 +74,7 @@ gb_status gb_finish_sheet(gb_builder *b, gb_system system, gb_sheet *sheet) {
         b->blocks[i].rows = &b->rows[at];
         at += b->blocks[i].count;
     }
-    *sheet = (gb_sheet){system, b->blocks, b->block_count};
+    *sheet = (gb_sheet){kind, system, b->blocks, b->block_count};
     return GB_OK;
 }
 
@@ -91,6 +92,10 @@ gb_figure gb_num_up(const char *name, gb_show show, double value) {
 
 gb_figure gb_txt(const char *name, const char *text) {
     return (gb_figure){.name = name, .show = GB_SHOW_TEXT, .text = text};
+}
+
+gb_figure gb_mark(const char *name, const char *text) {
+    return (gb_figure){.name = name, .show = GB_SHOW_MARK, .text = text};
 }
 
 gb_figure gb_words_fig(const gb_builder *b, const char *name, const gb_words *words) {
@@ -128,4 +133,22 @@ gb_figure gb_number_fig(gb_builder *b, const char *name, uint64_t digest) {
 gb_figure gb_money_fig(const char *name, gb_money money, int decimals) {
     return (gb_figure){
         .name = name, .show = GB_SHOW_MONEY, .money = money, .decimals = decimals};
+}
+
+gb_row gb_kind_row(gb_builder *b, gb_layer_kind kind) {
+    static const gb_row_code KINDS[] = {
+        [GB_BED] = GB_ROW_KIND_BED,     [GB_SLURRY] = GB_ROW_KIND_SLURRY,
+        [GB_JOINT] = GB_ROW_KIND_JOINT, [GB_SLAB] = GB_ROW_KIND_SLAB,
+        [GB_CORE] = GB_ROW_KIND_CORE,   [GB_VOLUME_LAYER] = GB_ROW_KIND_VOLUME};
+    _Static_assert(sizeof KINDS / sizeof KINDS[0] == GB_LAYER_KINDS, "a row for each");
+    return gb_make_row(b, KINDS[kind], NULL, 0);
+}
+
+const char *gb_row_name(gb_row_code code) {
+    static const char *const NAMES[] = {
+#define GB_ROW(code, label, words) #code,
+#include "gaugebox/rows.def"
+#undef GB_ROW
+    };
+    return NAMES[code];
 }

@@ -19,7 +19,8 @@ void gb_builder_init(gb_builder *b, const char *language, gb_arena *arena);
 void gb_add_row(gb_builder *b, gb_row_code code, const gb_figure *figures, size_t count);
 /* Ends the block in hand. */
 void gb_end_block(gb_builder *b);
-gb_status gb_finish_sheet(gb_builder *b, gb_system system, gb_sheet *sheet) GB_MUST_USE;
+gb_status gb_finish_sheet(gb_builder *b, const char *kind, gb_system system,
+                          gb_sheet *sheet) GB_MUST_USE;
 
 /* A row that is part of another one. */
 gb_row gb_make_row(gb_builder *b, gb_row_code code, const gb_figure *figures,
@@ -38,10 +39,14 @@ gb_figure gb_num(const char *name, gb_show show, double value);
 gb_figure gb_num_down(const char *name, gb_show show, double value);
 gb_figure gb_num_up(const char *name, gb_show show, double value);
 gb_figure gb_txt(const char *name, const char *text);
+gb_figure gb_mark(const char *name, const char *text);
 gb_figure gb_words_fig(const gb_builder *b, const char *name, const gb_words *words);
 gb_figure gb_rows_fig(gb_builder *b, const char *name, const gb_row *rows, size_t count);
 gb_figure gb_row_fig(gb_builder *b, const char *name, gb_row row);
 gb_figure gb_number_fig(gb_builder *b, const char *name, uint64_t digest);
+/* What a kind of layer is called. */
+gb_row gb_kind_row(gb_builder *b, gb_layer_kind kind);
+
 gb_figure gb_money_fig(const char *name, gb_money money, int decimals);
 
 #endif

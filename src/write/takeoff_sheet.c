@@ -2,14 +2,6 @@
 
 #include <math.h>
 
-static gb_row kind_row(gb_builder *b, gb_layer_kind kind) {
-    static const gb_row_code KINDS[] = {
-        [GB_BED] = GB_ROW_KIND_BED,     [GB_SLURRY] = GB_ROW_KIND_SLURRY,
-        [GB_JOINT] = GB_ROW_KIND_JOINT, [GB_SLAB] = GB_ROW_KIND_SLAB,
-        [GB_CORE] = GB_ROW_KIND_CORE,   [GB_VOLUME_LAYER] = GB_ROW_KIND_VOLUME};
-    return gb_make_row(b, KINDS[kind], NULL, 0);
-}
-
 static void add_piece(gb_builder *b, const gb_piece *p) {
     double n = (double)p->count;
     gb_figure name = gb_txt("name", p->name);
@@ -27,14 +19,18 @@ static void add_piece(gb_builder *b, const gb_piece *p) {
 }
 
 static void add_layer(gb_builder *b, const gb_take *t) {
-    gb_figure kind = gb_row_fig(b, "kind", kind_row(b, t->layer->kind));
+    gb_figure kind = gb_row_fig(b, "kind", gb_kind_row(b, t->layer->kind));
     gb_figure mix = gb_txt("mix", t->layer->mix.text);
     gb_figure net = gb_num("net", GB_SHOW_VOLUME_FINE, t->net.m3);
+    gb_figure piece = gb_txt("piece", t->piece->name);
+    gb_figure count = gb_num("count", GB_SHOW_COUNT, t->units);
     if (isnan(t->depth.m))
-        GB_ADD(b, LAYER_VOLUME, kind, mix, net);
+        GB_ADD(b, LAYER_VOLUME, piece, count, kind, mix, net);
     else
-        GB_ADD(b, LAYER_LAID, kind, mix, gb_num("depth", GB_SHOW_LENGTH, t->depth.m),
-               net);
+        GB_ADD(b, LAYER_LAID, piece, count, kind, mix,
+               gb_num("depth", GB_SHOW_LENGTH, t->depth.m), net);
+    if (t->layer->kind == GB_SLURRY && t->layer->faces == GB_BOTH_FACES)
+        GB_ADD_BARE(b, LAYER_BOTH);
 }
 
 static void add_pieces(gb_builder *b, const gb_plan *plan) {
@@ -51,7 +47,7 @@ static void add_pieces(gb_builder *b, const gb_plan *plan) {
     gb_end_block(b);
 }
 
-static void add_need(gb_builder *b, const gb_mix_plan *p) {
+static void add_need(gb_builder *b, const gb_mix_plan *p, gb_share moisture) {
     const gb_need *n = &p->need;
     GB_ADD(b, NEED_LINE, gb_txt("mix", n->mix->id));
     GB_ADD(b, NEED_NET, gb_num("net", GB_SHOW_VOLUME_FINE, n->net.m3),
@@ -61,9 +57,8 @@ static void add_need(gb_builder *b, const gb_mix_plan *p) {
         GB_ADD(b, SPREAD, gb_num("spread", GB_SHOW_VOLUME_FINE, n->spread.m3));
     double bags = n->gross.m3 / p->recipe.yield.m3;
     if (p->is_slurry) {
-        GB_ADD(b, NEED_POT, gb_num("mass", GB_SHOW_MASS, bags * p->recipe.part[0].kg),
-               gb_words_fig(b, "material", &n->mix->parts[0].material->title),
-               gb_num("water", GB_SHOW_POT_WATER, bags * p->recipe.water_usual.kg));
+        GB_ADD(b, NEED_POT, gb_pot_parts_fig(b, n->mix, &p->recipe, bags, moisture),
+               gb_num("water", GB_SHOW_POT_WATER, gb_water_used(p, moisture).kg));
         return;
     }
     GB_ADD(b, NEED_BAGS, gb_num("bags", GB_SHOW_NUMBER, bags),
@@ -72,10 +67,10 @@ static void add_need(gb_builder *b, const gb_mix_plan *p) {
            gb_num("whole", GB_SHOW_COUNT, (double)p->batching.bags_whole));
 }
 
-static void add_supply(gb_builder *b, const gb_supply_need *s, gb_share moisture) {
+static void add_supply(gb_builder *b, const gb_supply_need *s) {
     const gb_words *title = s->material != NULL ? &s->material->title : &s->blend->title;
     gb_figure material = gb_words_fig(b, "material", title);
-    gb_figure mass = gb_num("mass", GB_SHOW_MASS, gb_lying_mass(s, s->mass, moisture).kg);
+    gb_figure mass = gb_num("mass", GB_SHOW_MASS, s->lying.kg);
     if (!isnan(s->pack.kg))
         GB_ADD(
             b, SUPPLY_BAGS, material, mass,
@@ -95,12 +90,13 @@ gb_status gb_takeoff_sheet(const gb_plan *plan, gb_system system, const char *la
     add_pieces(&b, plan);
     GB_ADD_BARE(&b, NEEDS_TITLE);
     for (size_t i = 0; i < plan->mix_count; i++)
-        add_need(&b, &plan->mixes[i]);
+        add_need(&b, &plan->mixes[i], gb_job_moisture(plan->job));
     gb_end_block(&b);
     GB_ADD_BARE(&b, SUPPLIES_TITLE);
     for (size_t i = 0; i < plan->supply_count; i++)
-        add_supply(&b, &plan->supplies[i], gb_job_moisture(plan->job));
-    GB_ADD(&b, TOTAL_WATER, gb_num("water", GB_SHOW_WATER, plan->water.m3 * 1000.0));
+        add_supply(&b, &plan->supplies[i]);
+    GB_ADD(&b, TOTAL_WATER,
+           gb_num("water", GB_SHOW_WATER, plan->water.m3 * GB_WATER_KG_M3));
     gb_end_block(&b);
-    return gb_finish_sheet(&b, system, sheet);
+    return gb_finish_sheet(&b, "takeoff", system, sheet);
 }

@@ -1,3 +1,5 @@
+#include "write/text.h"
+
 #include "write/figures.h"
 
 #include <string.h>
@@ -54,7 +56,7 @@ static void expand_value(const gb_figure *f, gb_system system, gb_text *to) {
     gb_text shown;
     gb_text_init(&shown, to->arena);
     gb_show_figure(f, system, &shown);
-    if (f->show != GB_SHOW_TEXT)
+    if (f->show != GB_SHOW_TEXT && f->show != GB_SHOW_MARK)
         hold_spaces(&shown);
     add_text(to, &shown);
 }
@@ -111,6 +113,16 @@ static void expand(const gb_row *row, gb_system system, gb_text *to) {
         if (*at == '{')
             at = expand_slot(row, at + 1, system, to);
     }
+}
+
+void gb_expand_row(const gb_row *row, gb_system system, gb_text *to) {
+    gb_text words;
+    gb_text_init(&words, to->arena);
+    expand(row, system, &words);
+    for (char *c = words.data; c != NULL && *c != '\0'; c++)
+        if (*c == HOLD)
+            *c = ' ';
+    add_text(to, &words);
 }
 
 /* ---- lines ----------------------------------------------------------------------- */

@@ -1,0 +1,142 @@
+#include "write/figures.h"
+#include "write/text.h"
+
+#include <string.h>
+
+/* Which rows of which sheet are lines of a table. */
+static const struct {
+    const char *kind;
+    gb_row_code code;
+} LINES[] = {
+    {"takeoff", GB_ROW_LAYER_LAID},  {"takeoff", GB_ROW_LAYER_VOLUME},
+    {"price", GB_ROW_BUY},           {"price", GB_ROW_NOT_SOLD},
+    {"price", GB_ROW_GOODS},         {"price", GB_ROW_TAX},
+    {"price", GB_ROW_DELIVERY},      {"price", GB_ROW_TOTAL},
+    {"price", GB_ROW_TOTAL_WITHOUT},
+};
+
+enum { MOST_COLUMNS = 64 };
+
+typedef struct table {
+    const char *names[MOST_COLUMNS];
+    size_t count;
+    const char *number; /* of the plan or the list */
+    bool failed;
+} table;
+
+static bool is_line(const gb_sheet *sheet, const gb_row *row) {
+    for (size_t i = 0; i < sizeof LINES / sizeof LINES[0]; i++)
+        if (LINES[i].code == row->code && strcmp(LINES[i].kind, sheet->kind) == 0)
+            return true;
+    return false;
+}
+
+static const char *key_of(const gb_figure *figure, gb_arena *arena) {
+    gb_text key;
+    gb_text_init(&key, arena);
+    return gb_figure_key(figure, &key) ? gb_text_get(&key) : NULL;
+}
+
+/* A column for every figure of every line, in the order in which they first come. */
+static void add_columns(table *t, const gb_row *row, gb_arena *arena) {
+    for (size_t i = 0; i < row->count; i++) {
+        const char *key = key_of(&row->figures[i], arena);
+        if (key == NULL)
+            continue;
+        size_t k = 0;
+        while (k < t->count && strcmp(t->names[k], key) != 0)
+            k++;
+        if (k < t->count)
+            continue;
+        if (t->count == MOST_COLUMNS)
+            t->failed = true;
+        else
+            t->names[t->count++] = key;
+    }
+}
+
+/* RFC 4180: quoted when it holds a comma, a quote or a line end. What a spreadsheet takes
+   for a formula gets a ' first. */
+static void add_text_cell(gb_text *to, const char *text) {
+    bool formula = strchr("=+-@", text[0]) != NULL && text[0] != '\0';
+    bool quoted = formula || text[strcspn(text, ",\"\r\n")] != '\0';
+    gb_text_add(to, quoted ? "\"" : "");
+    gb_text_add(to, formula ? "'" : "");
+    for (const char *c = text; *c != '\0'; c++)
+        gb_text_add_bytes(to, *c == '"' ? "\"\"" : c, *c == '"' ? 2 : 1);
+    gb_text_add(to, quoted ? "\"" : "");
+}
+
+static void add_cell(gb_text *to, const gb_figure *f, gb_system system) {
+    gb_text shown;
+    gb_text_init(&shown, to->arena);
+    switch (f->show) {
+    case GB_SHOW_TEXT:
+        gb_text_add_clean(&shown, f->text == NULL ? "" : f->text);
+        add_text_cell(to, gb_text_get(&shown));
+        break;
+    case GB_SHOW_ROWS:
+        for (size_t i = 0; i < f->row_count; i++) {
+            gb_text_add(&shown, i > 0 ? f->join : "");
+            gb_expand_row(&f->rows[i], system, &shown);
+        }
+        add_text_cell(to, gb_text_get(&shown));
+        break;
+    case GB_SHOW_MONEY:
+        gb_text_add_int(to, f->money.minor);
+        break;
+    default:
+        gb_text_add_fixed(to, f->value, 6);
+        break;
+    }
+    to->failed = to->failed || shown.failed;
+}
+
+/* "layer_laid" of GB_ROW_LAYER_LAID. */
+static void add_code(gb_text *to, gb_row_code code) {
+    for (const char *c = gb_row_name(code); *c != '\0'; c++)
+        gb_text_add_char(to, *c);
+}
+
+static void add_line(gb_text *to, const table *t, const gb_row *row, gb_system system) {
+    add_text_cell(to, t->number);
+    gb_text_add(to, ",");
+    add_code(to, row->code);
+    for (size_t k = 0; k < t->count; k++) {
+        gb_text_add(to, ",");
+        for (size_t i = 0; i < row->count; i++) {
+            const char *key = key_of(&row->figures[i], to->arena);
+            if (key != NULL && strcmp(key, t->names[k]) == 0)
+                add_cell(to, &row->figures[i], system);
+        }
+    }
+    gb_text_add(to, "\r\n");
+}
+
+static void find_number(table *t, const gb_row *row) {
+    if (row->code == GB_ROW_PLAN || row->code == GB_ROW_LIST_NUMBER)
+        t->number = row->figures[0].text;
+}
+
+gb_status gb_write_csv(const gb_sheet *sheet, gb_text *to) {
+    table t = {.count = 0, .number = ""};
+    for (size_t i = 0; i < sheet->count; i++)
+        for (size_t k = 0; k < sheet->blocks[i].count; k++) {
+            find_number(&t, &sheet->blocks[i].rows[k]);
+            if (is_line(sheet, &sheet->blocks[i].rows[k]))
+                add_columns(&t, &sheet->blocks[i].rows[k], to->arena);
+        }
+    if (t.failed || t.count == 0)
+        return GB_IMPOSSIBLE;
+    gb_text_add(to, "plan,row");
+    for (size_t k = 0; k < t.count; k++) {
+        gb_text_add(to, ",");
+        gb_text_add(to, t.names[k]);
+    }
+    gb_text_add(to, "\r\n");
+    for (size_t i = 0; i < sheet->count; i++)
+        for (size_t k = 0; k < sheet->blocks[i].count; k++)
+            if (is_line(sheet, &sheet->blocks[i].rows[k]))
+                add_line(to, &t, &sheet->blocks[i].rows[k], sheet->system);
+    return to->failed ? GB_NO_MEMORY : GB_OK;
+}
