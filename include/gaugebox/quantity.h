@@ -119,7 +119,7 @@ gb_fault gb_parse_size(const char *text, gb_length *first, gb_length *second) GB
 gb_fault gb_parse_money(const char *text, int decimals, gb_money *money) GB_MUST_USE;
 
 /* Printing. US lengths are rounded to sixteenths of an inch (sixty-fourths below 1/8
-   in; inches alone below two feet), metric ones to mm (tenths below 10 mm). */
+   in; inches alone below two feet), metric ones to mm (tenths below 100 mm). */
 void gb_print_length(gb_text *to, gb_length length, gb_system system);
 /* Tenths only when the degree is not whole: 40 F is 4.4 C. */
 void gb_print_temp(gb_text *to, gb_temp temp, gb_system system);

@@ -32,7 +32,10 @@ bool gb_diags_any(const gb_diags *diags);
 /* Faults so far, those beyond the list counted in. */
 size_t gb_diags_count(const gb_diags *diags);
 
-/* Writes the faults, `file:line: error: text`, sorted by line within each file. */
+/* Brings the faults into order: by file as first named, then by line. */
+void gb_diags_sort(gb_diags *diags);
+
+/* Writes the faults, `file:line: error: text`, in order. */
 void gb_diags_print(gb_diags *diags, gb_text *to);
 
 /* The mix table: folders in order of search, the user's before the shipped one. */

@@ -6,6 +6,7 @@
 
 #include "gaugebox/buy.h"
 #include "gaugebox/count.h"
+#include "gaugebox/read.h"
 
 /* How a figure is shown; its value is in SI units. */
 typedef enum gb_show {
@@ -126,6 +127,16 @@ void gb_write_text(const gb_sheet *sheet, gb_text *to);
 /* Writes a sheet as JSON: every figure in SI under a name that ends in its unit, as
    gaugebox.schema.json describes. GB_NO_MEMORY. */
 gb_status gb_write_json(const gb_sheet *sheet, gb_text *to) GB_MUST_USE;
+
+/* A job that was found without faults. */
+typedef struct gb_good_job {
+    const char *file;
+    size_t pieces, layers, mixes;
+} gb_good_job;
+
+/* Writes what checking found as JSON of the same schema; sorts the faults. */
+gb_status gb_write_check_json(const gb_good_job *jobs, size_t job_count, gb_diags *diags,
+                              gb_text *to) GB_MUST_USE;
 
 /* Writes the tabular rows of a takeoff or a buy list as CSV (RFC 4180), a column for
    every figure; a text that a spreadsheet would take for a formula gets a ' before it.

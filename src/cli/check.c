@@ -1,4 +1,8 @@
 #include "cli/command.h"
+#include "cli/output.h"
+
+#include <stdio.h>
+#include <string.h>
 
 typedef struct input {
     gb_common common;
@@ -25,15 +29,40 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
     }
 }
 
-static void tell_good(gb_text *out, const char *file, const gb_plan *plan) {
-    gb_text_add_clean(out, file);
+static void tell_good(gb_text *out, const gb_good_job *job) {
+    gb_text_add_clean(out, job->file);
     gb_text_add(out, ": no faults; pieces ");
-    gb_text_add_int(out, (int64_t)plan->job->piece_count);
+    gb_text_add_int(out, (int64_t)job->pieces);
     gb_text_add(out, ", layers ");
-    gb_text_add_int(out, (int64_t)plan->take_count);
+    gb_text_add_int(out, (int64_t)job->layers);
     gb_text_add(out, ", mixes ");
-    gb_text_add_int(out, (int64_t)plan->mix_count);
+    gb_text_add_int(out, (int64_t)job->mixes);
     gb_text_add(out, "\n");
+}
+
+/* Those of the jobs that have no faults; the faults of the others are in the run. */
+static size_t check_all(gb_run *run, const input *in, gb_good_job *good) {
+    size_t count = 0;
+    for (size_t i = 0; i < in->count; i++) {
+        gb_job job;
+        gb_plan plan;
+        if (gb_run_plan(run, in->jobs[i], &job, &plan))
+            good[count++] = (gb_good_job){in->jobs[i], job.piece_count, plan.take_count,
+                                          plan.mix_count};
+    }
+    return count;
+}
+
+/* A program that asks for JSON gets the faults in it, on standard output. */
+static int end_in_json(gb_run *run, const input *in, const gb_good_job *good,
+                       size_t count) {
+    gb_status status = gb_write_check_json(good, count, &run->diags, &run->out);
+    int result = gb_run_status(run);
+    bool written =
+        status == GB_OK &&
+        gb_write_out(in->common.output, gb_text_get(&run->out), run->out.length);
+    gb_arena_release(&run->arena);
+    return written ? result : GB_EXIT_IO;
 }
 
 static int run_check(int argc, char **argv) {
@@ -49,12 +78,15 @@ static int run_check(int argc, char **argv) {
     gb_run run;
     if (!gb_run_start(&run, &in.common))
         return GB_EXIT_IO;
-    for (size_t i = 0; i < in.count; i++) {
-        gb_job job;
-        gb_plan plan;
-        if (gb_run_plan(&run, in.jobs[i], &job, &plan))
-            tell_good(&run.out, in.jobs[i], &plan);
-    }
+    gb_good_job *good = gb_arena_take(&run.arena, in.count, sizeof *good);
+    if (good == NULL)
+        return gb_run_end(&run, &in.common, GB_NO_MEMORY);
+    size_t count = check_all(&run, &in, good);
+    const char *format = in.common.format;
+    if (format != NULL && strcmp(format, "json") == 0)
+        return end_in_json(&run, &in, good, count);
+    for (size_t i = 0; i < count; i++)
+        tell_good(&run.out, &good[i]);
     return gb_run_end(&run, &in.common, GB_OK);
 }
 

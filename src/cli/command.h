@@ -48,6 +48,9 @@ bool gb_run_start(gb_run *run, const gb_common *common);
    the exit status. */
 int gb_run_end(gb_run *run, const gb_common *common, gb_status status);
 
+/* What the faults of a run make its exit status. */
+int gb_run_status(const gb_run *run);
+
 /* Reads and plans one job; false with the faults in the run. */
 bool gb_run_plan(gb_run *run, const char *file, gb_job *job, gb_plan *plan);
 

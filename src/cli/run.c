@@ -123,6 +123,12 @@ bool gb_run_start(gb_run *run, const gb_common *common) {
     return false;
 }
 
+int gb_run_status(const gb_run *run) {
+    if (!gb_diags_any(&run->diags))
+        return GB_EXIT_DONE;
+    return run->diags.io || run->diags.no_memory ? GB_EXIT_IO : GB_EXIT_FAULT;
+}
+
 static int end_status(gb_run *run, const gb_common *common) {
     if (gb_diags_any(&run->diags)) {
         gb_text faults;
@@ -130,7 +136,7 @@ static int end_status(gb_run *run, const gb_common *common) {
         gb_diags_print(&run->diags, &faults);
         (void)fputs(faults.failed ? "gaugebox: out of memory\n" : gb_text_get(&faults),
                     stderr);
-        return run->diags.io || run->diags.no_memory ? GB_EXIT_IO : GB_EXIT_FAULT;
+        return gb_run_status(run);
     }
     bool written = gb_write_out(common->output, gb_text_get(&run->out), run->out.length);
     return written ? GB_EXIT_DONE : GB_EXIT_IO;

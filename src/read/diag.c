@@ -49,7 +49,7 @@ static size_t rank_of(const gb_diags *diags, const char *file) {
     return i;
 }
 
-static void sort_by_line(gb_diags *diags) {
+void gb_diags_sort(gb_diags *diags) {
     for (size_t i = 0; i < diags->count; i++)
         diags->list[i].rank = rank_of(diags, diags->list[i].file);
     for (size_t i = 1; i < diags->count; i++) {
@@ -67,7 +67,7 @@ static void sort_by_line(gb_diags *diags) {
 }
 
 void gb_diags_print(gb_diags *diags, gb_text *to) {
-    sort_by_line(diags);
+    gb_diags_sort(diags);
     for (size_t i = 0; i < diags->count; i++) {
         gb_text_add_clean(to, diags->list[i].file);
         if (diags->list[i].line > 0) {

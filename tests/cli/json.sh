@@ -1,0 +1,66 @@
+#!/usr/bin/env bash
+# Every output of every example, in JSON, must be valid by the installed schema; an
+# independent validator (Debian's python3-jsonschema) says so. The rows that the schema
+# lists must be those of rows.def, and a broken output must be refused.
+set -u
+program=$(readlink -f "$1")
+top=$(cd "$(dirname "$0")/../.." && pwd)
+schema=$top/src/write/gaugebox.schema.json
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+cd "$work" || exit 1
+n=0
+make_json() { # EXIT COMMAND [ARGUMENT...]
+    local wanted=$1
+    shift
+    n=$((n + 1))
+    "$program" "$@" --format json >"$work/$n.json" 2>"$work/err.txt"
+    local status=$?
+    [ "$status" = "$wanted" ] && return
+    echo "FAILED: exit status $status, not $wanted: $*"
+    cat "$work/err.txt"
+    touch "$work/failed"
+}
+for job in "$top"/examples/*/job.cfg; do
+    for units in us metric; do
+        for command in sheet takeoff price check; do
+            make_json 0 "$command" "$job" --units "$units"
+        done
+    done
+done
+for job in "$top"/tests/jobs/*-good/job.cfg; do
+    make_json 0 sheet "$job"
+    make_json 0 takeoff "$job"
+done
+make_json 0 mix
+for mix in $("$program" mix | grep -oE '^[a-z]+/[a-z0-9-]+'); do
+    make_json 0 mix "$mix"
+    make_json 0 mix "$mix" --make 2ft3 --waste 10%
+done
+make_json 1 check "$top"/tests/jobs/five-faults-sorted/job.cfg "$top"/examples/library-entrance/job.cfg
+make_json 3 check nowhere.cfg
+/usr/bin/python3 - "$schema" "$top/include/gaugebox/rows.def" "$work" <<'EOF' || touch "$work/failed"
+import glob, json, re, sys
+import jsonschema
+schema = json.load(open(sys.argv[1]))
+jsonschema.Draft7Validator.check_schema(schema)
+validator = jsonschema.Draft7Validator(schema)
+rows = re.findall(r"^GB_ROW\((\w+),", open(sys.argv[2]).read(), re.M)
+bad = 0
+if schema["definitions"]["row"]["properties"]["row"]["enum"] != rows:
+    print("the schema lists other rows than rows.def")
+    bad += 1
+files = sorted(glob.glob(sys.argv[3] + "/*.json"))
+for name in files:
+    for error in list(validator.iter_errors(json.load(open(name))))[:3]:
+        print(name, "/".join(map(str, error.path)), error.message[:200])
+        bad += 1
+broken = json.load(open(files[0]))
+broken["blocks"][0]["rows"][0]["net_m3"] = "much"
+if validator.is_valid(broken):
+    print("a text for a volume is taken as valid")
+    bad += 1
+print(len(files), "outputs validated")
+sys.exit(bad > 0 or len(files) < 40)
+EOF
+[ ! -e "$work/failed" ]
