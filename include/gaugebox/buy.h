@@ -52,10 +52,14 @@ typedef struct gb_buy_list {
     gb_money total;
 } gb_buy_list;
 
+enum { GB_MOST_SUPPLIERS = 64 };
+
 /* Whole packs, one kind of pack for each need, from those suppliers that make the total,
-   tax and delivery included, the least (the first of equal ones). Sand sold by volume
-   counts as damp and loose, sand sold by mass as it lies in the pile. GB_OVERFLOW when
-   the sums leave int64 whatever is chosen; GB_NO_MEMORY. */
+   tax and delivery included, the least: every choice of up to ten suppliers is tried;
+   with more, all are taken and dropped one by one. Sand sold by volume counts as damp and
+   loose, sand sold by mass as it lies in the pile. GB_NOT_POSITIVE for a need below zero
+   or a pack that is not above it; GB_OVERFLOW for over GB_MOST_SUPPLIERS suppliers, or
+   when the sums leave int64 whatever is chosen; GB_NO_MEMORY. */
 gb_status gb_buy(const gb_supply_need *needs, size_t need_count,
                  const gb_price_book *book, gb_arena *arena,
                  gb_buy_list *list) GB_MUST_USE;

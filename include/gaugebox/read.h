@@ -68,6 +68,9 @@ bool gb_read_prices(const char *file, gb_mix_table *table, gb_arena *arena,
 bool gb_report_plan(gb_status status, const gb_job *job, const gb_mix *bad_mix,
                     gb_diags *diags);
 
+/* Reports why a buy list could not be made, as a fault of the price book. */
+void gb_report_prices(gb_status status, const gb_price_book *book, gb_diags *diags);
+
 /* The printed reference of every key that a file of that kind ("job", "mixes",
    "materials", "prices") may hold; false for an unknown kind. */
 bool gb_print_keys(const char *kind, gb_text *to);

@@ -83,7 +83,7 @@ static gb_status price_jobs(gb_run *run, const input *in) {
     gb_status status = write_list(run, in, jobs, plans, &book);
     if (status == GB_NO_MEMORY)
         return status;
-    (void)gb_report_plan(status, &jobs[0], NULL, &run->diags);
+    gb_report_prices(status, &book, &run->diags);
     return GB_OK;
 }
 

@@ -11,7 +11,8 @@ static const double SMALLEST = 1.0 / 32.0; /* of a bag: about 3 lb of cement */
 /* What is needed, up to what is worth weighing: eighths of a bag, finer when a dab is all
    there is to mix. */
 static double weighable(double bags, bool all) {
-    return gb_round(bags, all && gb_under(bags, 0.25) ? SMALLEST : EIGHTH, GB_UP);
+    double step = all && gb_under(bags, 0.25) ? SMALLEST : EIGHTH;
+    return gb_larger(step, gb_round(bags, step, GB_UP));
 }
 
 /* Seconds that the crew needs to place one bag of the thinnest layer, the slowest to
@@ -93,6 +94,8 @@ static gb_status size_each(const gb_mix_plan *mix, gb_arena *arena, gb_batching 
             before += list[i].bags;
     }
     b->last_needed = weighable(b->bags_needed - before, n == 1);
+    /* A hair over full batches counts as full, and so does its last one. */
+    b->last_needed = gb_smaller(b->last_needed, list[n - 1].bags);
     if (mix->need.mix->part_count > 0 || b->part_bags)
         list[n - 1].bags = b->last_needed;
     b->bags_gauged = before + list[n - 1].bags;

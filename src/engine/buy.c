@@ -21,14 +21,16 @@ static bool times(gb_money price, size_t count, gb_money *cost) {
     return true;
 }
 
-/* Half a minor unit rounds up, as tax offices do. Money over 2^53 minor units has no
-   exact double and is refused. */
+/* Half a minor unit rounds up, as tax offices do. The rate is taken in parts per thousand
+   million, so that the product is exact in whole numbers. */
 static bool tax_on(gb_money sum, gb_share rate, gb_money *tax) {
-    double exact = (double)sum.minor * rate.of_one;
-    if (!(exact < 9e15))
+    static const int64_t WHOLE = 1000000000;
+    int64_t parts = llround(rate.of_one * (double)WHOLE);
+    int64_t high = sum.minor / WHOLE;
+    int64_t low = sum.minor % WHOLE;
+    if (parts > 0 && high > INT64_MAX / 2 / parts)
         return false;
-    /* A product of large sums loses more than GB_SAME in its last bit. */
-    tax->minor = (int64_t)floor(exact + 0.5 + gb_larger(GB_SAME, exact * 4e-16));
+    tax->minor = high * parts + (low * parts + WHOLE / 2) / WHOLE;
     return true;
 }
 
@@ -46,6 +48,8 @@ static double in_packs(const gb_supply_need *need, const gb_pack *pack) {
 static bool price_line(const gb_supply_need *need, const gb_pack *pack,
                        gb_buy_line *line) {
     gb_buy_line l = {.need = need, .pack = pack};
+    if (need->material == NULL && isnan(pack->mass.kg))
+        return false; /* a blend has no loose volume */
     double exact = in_packs(need, pack);
     if (gb_count_up(exact, 1.0, &l.packs) != GB_OK ||
         !times(pack->price, l.packs, &l.cost))
@@ -62,14 +66,13 @@ static const char *name_of(const gb_supply_need *need) {
 
 /* ---- which suppliers -------------------------------------------------------------- */
 
-/* With more suppliers than this all of them are taken together: a price book of one job
-   has two or three. */
-enum { MOST_SUPPLIERS = 10 };
+/* Up to so many suppliers, every choice of them is tried; with more, all are taken and
+   those dropped one by one that the total is better without. */
+enum { MOST_TRIED = 10 };
 
 typedef struct suppliers {
-    const char *names[MOST_SUPPLIERS];
+    const char *names[GB_MOST_SUPPLIERS];
     size_t count;
-    bool many;
 } suppliers;
 
 static size_t supplier_of(const suppliers *s, const char *name) {
@@ -79,36 +82,52 @@ static size_t supplier_of(const suppliers *s, const char *name) {
     return i;
 }
 
-static suppliers list_suppliers(const gb_price_book *book) {
-    suppliers s = {.count = 0};
+/* False when there are too many. */
+static bool list_suppliers(const gb_price_book *book, suppliers *s) {
+    s->count = 0;
     for (size_t i = 0; i < book->pack_count; i++) {
         const char *name = book->packs[i].supplier;
-        if (supplier_of(&s, name) < s.count)
+        if (supplier_of(s, name) < s->count)
             continue;
-        s.many = s.many || s.count == MOST_SUPPLIERS;
-        if (!s.many)
-            s.names[s.count++] = name;
+        if (s->count == GB_MOST_SUPPLIERS)
+            return false;
+        s->names[s->count++] = name;
     }
-    return s;
+    return true;
 }
 
-static bool is_among(const suppliers *s, unsigned chosen, const char *name) {
-    return s->many || (chosen & (1u << supplier_of(s, name))) != 0;
+static bool is_among(const suppliers *s, uint64_t chosen, const char *name) {
+    return (chosen >> supplier_of(s, name) & 1) != 0;
 }
 
-/* The cheapest pack of one need among the chosen suppliers. */
-static void cheapest(const gb_supply_need *need, const gb_price_book *book,
-                     const suppliers *s, unsigned chosen, gb_buy_line *line) {
+/* What a line costs with its tax; a large sum when that is beyond what is kept. */
+static int64_t with_tax(const gb_buy_line *line, gb_share rate) {
+    gb_money tax = {0};
+    if (line->pack->untaxed)
+        return line->cost.minor;
+    bool fits = tax_on(line->cost, rate, &tax) && add_money(&tax, line->cost);
+    return fits ? tax.minor : INT64_MAX;
+}
+
+/* The cheapest pack of one need among the chosen suppliers, tax included. False when some
+   sell it but none at a price that can be kept. */
+static bool cheapest(const gb_supply_need *need, const gb_price_book *book,
+                     const suppliers *s, uint64_t chosen, gb_buy_line *line) {
+    bool sold = false;
     *line = (gb_buy_line){.need = need};
     for (size_t i = 0; i < book->pack_count; i++) {
         const gb_pack *pack = &book->packs[i];
         gb_buy_line candidate = {0};
         if (strcmp(pack->what.text, name_of(need)) != 0 ||
-            !is_among(s, chosen, pack->supplier) || !price_line(need, pack, &candidate))
+            !is_among(s, chosen, pack->supplier))
             continue;
-        if (line->pack == NULL || candidate.cost.minor < line->cost.minor)
+        sold = true;
+        if (price_line(need, pack, &candidate) &&
+            (line->pack == NULL ||
+             with_tax(&candidate, book->tax) < with_tax(line, book->tax)))
             *line = candidate;
     }
+    return !sold || line->pack != NULL;
 }
 
 /* ---- the list --------------------------------------------------------------------- */
@@ -146,27 +165,101 @@ static bool is_better(const gb_buy_list *a, const gb_buy_list *b) {
     return a->total.minor < b->total.minor;
 }
 
+/* Needs that no pack in the book is for, whoever sells it. */
+static size_t count_unsold(const gb_supply_need *needs, size_t count,
+                           const gb_price_book *book) {
+    size_t unsold = 0;
+    for (size_t i = 0; i < count; i++) {
+        size_t k = 0;
+        while (k < book->pack_count &&
+               strcmp(book->packs[k].what.text, name_of(&needs[i])) != 0)
+            k++;
+        unsold += k == book->pack_count;
+    }
+    return unsold;
+}
+
+/* What is being looked for, and the best list so far. */
+typedef struct search {
+    const gb_supply_need *needs;
+    size_t need_count;
+    const gb_price_book *book;
+    suppliers suppliers;
+    gb_buy_line *lines; /* of the choice in hand */
+    gb_buy_line *best_lines;
+    gb_buy_list best;
+} search;
+
+/* Tries one choice of suppliers; true when it is the best so far. */
+static bool try_choice(search *f, uint64_t chosen) {
+    gb_buy_list l = {.lines = f->lines, .line_count = f->need_count};
+    for (size_t i = 0; i < f->need_count; i++)
+        if (!cheapest(&f->needs[i], f->book, &f->suppliers, chosen, &f->lines[i]))
+            return false;
+    if (!total_up(f->book, &l) || !is_better(&l, &f->best))
+        return false;
+    memcpy(f->best_lines, f->lines, f->need_count * sizeof *f->lines);
+    f->best = l;
+    f->best.lines = f->best_lines;
+    return true;
+}
+
+static void try_all(search *f) {
+    for (uint64_t chosen = 0; chosen < (UINT64_C(1) << f->suppliers.count); chosen++)
+        (void)try_choice(f, chosen);
+}
+
+static void drop_one_by_one(search *f) {
+    uint64_t chosen = UINT64_MAX;
+    (void)try_choice(f, chosen);
+    for (bool better = true; better;) {
+        better = false;
+        for (size_t i = 0; i < f->suppliers.count; i++) {
+            uint64_t without = chosen & ~(UINT64_C(1) << i);
+            if (without != chosen && try_choice(f, without)) {
+                chosen = without;
+                better = true;
+            }
+        }
+    }
+}
+
+static bool is_amount(double kg) {
+    return isfinite(kg) && kg >= 0;
+}
+
+static bool are_sound(const gb_supply_need *needs, size_t count,
+                      const gb_price_book *book) {
+    for (size_t i = 0; i < count; i++)
+        if (!is_amount(needs[i].mass.kg) || !is_amount(needs[i].lying.kg))
+            return false;
+    for (size_t i = 0; i < book->pack_count; i++) {
+        const gb_pack *p = &book->packs[i];
+        double size = isnan(p->mass.kg) ? p->volume.m3 : p->mass.kg;
+        if (!is_amount(size) || size <= 0)
+            return false;
+    }
+    return true;
+}
+
 gb_status gb_buy(const gb_supply_need *needs, size_t need_count,
                  const gb_price_book *book, gb_arena *arena, gb_buy_list *list) {
-    suppliers s = list_suppliers(book);
-    unsigned all = s.many ? 1u : (1u << s.count) - 1u;
-    gb_buy_line *lines = gb_arena_take(arena, need_count + 1, sizeof *lines);
-    gb_buy_line *best_lines = gb_arena_take(arena, need_count + 1, sizeof *lines);
-    if (lines == NULL || best_lines == NULL)
-        return GB_NO_MEMORY;
-    gb_buy_list best = {.lines = NULL};
-    for (unsigned chosen = s.many ? 1u : 0u; chosen <= all; chosen++) {
-        gb_buy_list l = {.lines = lines, .line_count = need_count};
-        for (size_t i = 0; i < need_count; i++)
-            cheapest(&needs[i], book, &s, chosen, &lines[i]);
-        if (!total_up(book, &l) || !is_better(&l, &best))
-            continue;
-        memcpy(best_lines, lines, need_count * sizeof *lines);
-        best = l;
-        best.lines = best_lines;
-    }
-    if (best.lines == NULL)
+    search f = {.needs = needs, .need_count = need_count, .book = book};
+    if (!are_sound(needs, need_count, book))
+        return GB_NOT_POSITIVE;
+    if (!list_suppliers(book, &f.suppliers))
         return GB_OVERFLOW;
-    *list = best;
+    f.lines = gb_arena_take(arena, need_count + 1, sizeof *f.lines);
+    f.best_lines = gb_arena_take(arena, need_count + 1, sizeof *f.lines);
+    if (f.lines == NULL || f.best_lines == NULL)
+        return GB_NO_MEMORY;
+    if (f.suppliers.count <= MOST_TRIED)
+        try_all(&f);
+    else
+        drop_one_by_one(&f);
+    /* What is sold and still missing could not be paid for. */
+    if (f.best.lines == NULL || f.best.missing > count_unsold(needs, need_count, book))
+        return GB_OVERFLOW;
+    *list = f.best;
     return GB_OK;
 }

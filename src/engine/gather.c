@@ -63,8 +63,10 @@ double gb_bags_used(const gb_mix_plan *mix) {
 }
 
 gb_mass gb_water_used(const gb_mix_plan *mix, gb_share moisture) {
-    double per_bag = mix->recipe.water_usual.kg - mix->recipe.sand.kg * moisture.of_one;
-    return (gb_mass){gb_larger(0.0, gb_bags_used(mix) * per_bag)};
+    gb_water_row row = {0};
+    gb_status status =
+        gb_water_to_add(mix->need.mix, &mix->recipe, moisture, gb_bags_used(mix), &row);
+    return status == GB_OK ? row.usual : (gb_mass){0};
 }
 
 gb_mass gb_job_pack(const gb_job *job, const gb_material *material) {

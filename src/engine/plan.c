@@ -79,8 +79,8 @@ static gb_status own_mix(const gb_mix *mix, const gb_own_label *own, gb_arena *a
 
 /* The bag of a site mix's binder; a blend's comes with its label. */
 static gb_mass bag_of(const gb_job *job, const gb_mix *mix) {
-    return mix->part_count > 0 ? gb_job_pack(job, mix->parts[0].material)
-                               : (gb_mass){GB_NONE};
+    bool known = mix->part_count > 0 && mix->parts[0].material != NULL;
+    return known ? gb_job_pack(job, mix->parts[0].material) : (gb_mass){GB_NONE};
 }
 
 static bool all_slurry(const gb_need *need) {

@@ -62,6 +62,25 @@ static void check_deliveries(gb_reader *r, const gb_price_book *book) {
     }
 }
 
+/* The rows of one supplier after the first are skipped in the count. */
+static void check_suppliers(gb_reader *r, const gb_price_book *book) {
+    size_t count = 0;
+    for (size_t i = 0; i < book->pack_count; i++) {
+        size_t k = 0;
+        while (k < i &&
+               (book->packs[k].supplier == NULL || book->packs[i].supplier == NULL ||
+                strcmp(book->packs[k].supplier, book->packs[i].supplier) != 0))
+            k++;
+        count += k == i;
+        if (count <= GB_MOST_SUPPLIERS)
+            continue;
+        gb_report(r->diags, r->file, book->packs[i].at.line,
+                  "the price book has more than %d suppliers; split it",
+                  GB_MOST_SUPPLIERS);
+        return;
+    }
+}
+
 bool gb_read_prices(const char *file, gb_mix_table *table, gb_arena *arena,
                     gb_diags *diags, gb_price_book *book) {
     gb_price_file read = {0};
@@ -82,8 +101,18 @@ bool gb_read_prices(const char *file, gb_mix_table *table, gb_arena *arena,
         read_price(&r, &d->charge_text, read.book.decimals, &d->charge);
     }
     check_deliveries(&r, &read.book);
+    check_suppliers(&r, &read.book);
     if (gb_diags_count(diags) > before || diags->no_memory)
         return false;
     *book = read.book;
     return true;
+}
+
+void gb_report_prices(gb_status status, const gb_price_book *book, gb_diags *diags) {
+    if (status == GB_NO_MEMORY)
+        diags->no_memory = true;
+    else if (status != GB_OK)
+        gb_report(diags, book->file, 0,
+                  "the list comes to more packs or more money than is kept; check the "
+                  "prices and the sizes of the packs");
 }
