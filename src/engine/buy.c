@@ -48,8 +48,6 @@ static double in_packs(const gb_supply_need *need, const gb_pack *pack) {
 static bool price_line(const gb_supply_need *need, const gb_pack *pack,
                        gb_buy_line *line) {
     gb_buy_line l = {.need = need, .pack = pack};
-    if (need->material == NULL && isnan(pack->mass.kg))
-        return false; /* a blend has no loose volume */
     double exact = in_packs(need, pack);
     if (gb_count_up(exact, 1.0, &l.packs) != GB_OK ||
         !times(pack->price, l.packs, &l.cost))
@@ -62,6 +60,12 @@ static bool price_line(const gb_supply_need *need, const gb_pack *pack,
 
 static const char *name_of(const gb_supply_need *need) {
     return need->material != NULL ? need->material->name : need->blend->id;
+}
+
+/* A blend has no loose volume: only a pack by mass is one of it. */
+static bool is_pack_of(const gb_pack *pack, const gb_supply_need *need) {
+    return strcmp(pack->what.text, name_of(need)) == 0 &&
+           (need->material != NULL || !isnan(pack->mass.kg));
 }
 
 /* ---- which suppliers -------------------------------------------------------------- */
@@ -118,8 +122,7 @@ static bool cheapest(const gb_supply_need *need, const gb_price_book *book,
     for (size_t i = 0; i < book->pack_count; i++) {
         const gb_pack *pack = &book->packs[i];
         gb_buy_line candidate = {0};
-        if (strcmp(pack->what.text, name_of(need)) != 0 ||
-            !is_among(s, chosen, pack->supplier))
+        if (!is_pack_of(pack, need) || !is_among(s, chosen, pack->supplier))
             continue;
         sold = true;
         if (price_line(need, pack, &candidate) &&
@@ -171,8 +174,7 @@ static size_t count_unsold(const gb_supply_need *needs, size_t count,
     size_t unsold = 0;
     for (size_t i = 0; i < count; i++) {
         size_t k = 0;
-        while (k < book->pack_count &&
-               strcmp(book->packs[k].what.text, name_of(&needs[i])) != 0)
+        while (k < book->pack_count && !is_pack_of(&book->packs[k], &needs[i]))
             k++;
         unsold += k == book->pack_count;
     }

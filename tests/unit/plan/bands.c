@@ -165,63 +165,124 @@ Test(bands, value_and_limit_of_a_band) {
     }
 }
 
-/* Stone and block, F. A slurry has no heat of its own: below 40 F is a stop, whatever the
-   air (common practice). Below 32 F nothing is set on or with frozen units. */
+/* Stone and block, F. Below 40 F nothing is set: a slurry has no heat of its own, and the
+   units draw it from any other mix (common practice), each with its own code. At 32 F and
+   below they are frozen (TMS 602), which is said in place of it. */
 static const struct {
     double stone, block;
-    bool frozen; /* for any mix */
-    bool cold;   /* for a slurry alone */
+    bool frozen, cold;
     double coldest;
 } STONES[] = {
     {NAN, NAN, false, false, NAN},    {58, 56, false, false, NAN},
     {40, 40, false, false, NAN},      {40.01, NAN, false, false, NAN},
-    {39.99, NAN, false, true, 39.99}, {NAN, 39.99, false, true, 39.99},
-    {60, 35, false, true, 35},        {35, 60, false, true, 35},
-    {32.01, NAN, false, true, 32.01}, {31.99, NAN, true, false, 31.99},
-    {NAN, 31.99, true, false, 31.99}, {60, 10, true, false, 10},
-    {36, 30, true, false, 30},
+    {NAN, 40, false, false, NAN},     {39.99, NAN, false, true, 39.99},
+    {NAN, 39.99, false, true, 39.99}, {60, 35, false, true, 35},
+    {35, 60, false, true, 35},        {36, 34, false, true, 34},
+    {32.01, NAN, false, true, 32.01}, {NAN, 32.01, false, true, 32.01},
+    {32, NAN, true, false, 32},       {NAN, 32, true, false, 32},
+    {32, 39, true, false, 32},        {60, 32, true, false, 32},
+    {31.99, NAN, true, false, 31.99}, {NAN, 31.99, true, false, 31.99},
+    {60, 10, true, false, 10},        {36, 30, true, false, 30},
 };
+
+/* The cautions of cold units in one mix: `cold` is the code of its kind, `other` that of
+   the other kind. */
+static void expect_units(const gb_mix_plan *p, size_t i, gb_caution_code cold,
+                         gb_caution_code other) {
+    const char *id = p->need.mix->id;
+    cr_expect(fx_cautions(p, GB_C_UNITS_FROZEN) == STONES[i].frozen, "row %zu: %s", i,
+              id);
+    cr_expect(fx_cautions(p, cold) == STONES[i].cold, "row %zu: %s, cold", i, id);
+    cr_expect(fx_cautions(p, other) == 0, "row %zu: %s, code %d", i, id, other);
+    const gb_caution *c = fx_caution(p, STONES[i].frozen ? GB_C_UNITS_FROZEN : cold);
+    if (c == NULL)
+        return;
+    cr_expect(fx_near(c->value, DEG_F(STONES[i].coldest), 1e-9), "row %zu: %s", i, id);
+    cr_expect(fx_near(c->limit, DEG_F(STONES[i].frozen ? 32 : 40), 1e-9), "row %zu: %s",
+              i, id);
+    cr_expect(c->kind == GB_TEMP && c->severity == GB_STOP, "row %zu: %s", i, id);
+}
 
 Test(bands, stone_and_block) {
     for (size_t i = 0; i < ROWS_OF(STONES); i++) {
         gb_arena arena;
         gb_plan plan;
         fx_job f;
-        gb_weather w = no_weather();
-        w.air.c = DEG_F(70);
-        w.stone.c = DEG_F(STONES[i].stone);
-        w.block.c = DEG_F(STONES[i].block);
         fx_open(&arena);
-        plan_in(&w, &arena, &plan, &f);
-        const gb_mix_plan *bed = fx_of(&plan, FX_BED.id);
-        const gb_mix_plan *slurry = fx_of(&plan, FX_SLURRY.id);
-        size_t frozen = STONES[i].frozen, cold = STONES[i].cold;
-        cr_expect(fx_cautions(bed, GB_C_UNITS_FROZEN) == frozen, "row %zu: bed", i);
-        cr_expect(fx_cautions(slurry, GB_C_UNITS_FROZEN) == frozen, "row %zu: slurry", i);
-        cr_expect(fx_cautions(bed, GB_C_STONE_COLD) == 0, "row %zu: a bed has heat", i);
-        cr_expect(fx_cautions(slurry, GB_C_STONE_COLD) == cold, "row %zu: cold", i);
-        const gb_caution *c =
-            fx_caution(slurry, frozen ? GB_C_UNITS_FROZEN : GB_C_STONE_COLD);
-        if (c != NULL) {
-            cr_expect(fx_near(c->value, DEG_F(STONES[i].coldest), 1e-9), "row %zu", i);
-            cr_expect(fx_near(c->limit, DEG_F(frozen ? 32 : 40), 1e-9), "row %zu", i);
-        }
+        fx_library(&f);
+        fx_volume(&f, &FX_LIME_MORTAR, 1 * FT3);
+        fx_volume(&f, &FX_BLEND, 1 * FT3);
+        f.job.weather.air.c = DEG_F(70);
+        f.job.weather.stone.c = DEG_F(STONES[i].stone);
+        f.job.weather.block.c = DEG_F(STONES[i].block);
+        fx_plan(&f, &arena, &plan);
+        cr_assert(plan.mix_count == 4);
+        const gb_mix *others[] = {&FX_BED, &FX_LIME_MORTAR, &FX_BLEND};
+        for (size_t k = 0; k < ROWS_OF(others); k++)
+            expect_units(fx_of(&plan, others[k]->id), i, GB_C_UNITS_COLD,
+                         GB_C_STONE_COLD);
+        expect_units(fx_of(&plan, FX_SLURRY.id), i, GB_C_STONE_COLD, GB_C_UNITS_COLD);
         gb_arena_release(&arena);
     }
 }
 
-/* At 32 F exactly a slurry is stopped, by the one code or the other. */
-Test(bands, stone_at_freezing_stops_a_slurry) {
-    gb_arena arena;
-    gb_plan plan;
-    fx_job f;
-    gb_weather w = no_weather();
-    w.stone.c = 0;
-    fx_open(&arena);
-    plan_in(&w, &arena, &plan, &f);
-    const gb_mix_plan *p = fx_of(&plan, FX_SLURRY.id);
-    cr_expect(fx_cautions(p, GB_C_STONE_COLD) + fx_cautions(p, GB_C_UNITS_FROZEN) == 1);
-    gb_arena_release(&arena);
+/* What is a slurry goes by the layers that a mix fills, all of them, not by its name. */
+Test(bands, a_slurry_is_what_fills_slurries_alone) {
+    const gb_layer_kind kinds[] = {GB_BED,  GB_SLURRY, GB_JOINT,
+                                   GB_SLAB, GB_CORE,   GB_VOLUME_LAYER};
+    for (size_t i = 0; i < ROWS_OF(kinds); i++) {
+        for (size_t other = 0; other < 2; other++) {
+            gb_arena arena;
+            gb_plan plan;
+            fx_job f;
+            fx_open(&arena);
+            fx_empty(&f);
+            f.job.weather.stone.c = DEG_F(36);
+            fx_piece(&f, "pieces", GB_LANDING, 2, 5 * FT, 1 * FT);
+            gb_layer *layer = fx_layer(&f, kinds[i], &FX_SLURRY, 0.125 * IN);
+            layer->volume.m3 = 0.1 * FT3;
+            layer->joint_length.m = 5 * FT;
+            layer->joint_width.m = 0.5 * IN;
+            if (other == 1)
+                fx_volume(&f, &FX_SLURRY, 0.1 * FT3);
+            fx_plan(&f, &arena, &plan);
+            const gb_mix_plan *p = &plan.mixes[0];
+            size_t slurry = kinds[i] == GB_SLURRY && other == 0;
+            cr_expect(p->is_slurry == slurry, "kind %d, %zu more", kinds[i], other);
+            cr_expect(fx_cautions(p, GB_C_STONE_COLD) == slurry, "kind %d", kinds[i]);
+            cr_expect(fx_cautions(p, GB_C_UNITS_COLD) == 1 - slurry, "kind %d", kinds[i]);
+            gb_arena_release(&arena);
+        }
+    }
+}
+
+/* 40 F and 32 F by either formula are the edge and not its neighbour. */
+Test(bands, edges_of_units_by_either_formula) {
+    const struct {
+        double c;
+        size_t frozen, cold;
+    } rows[] = {{8 * 5 / 9.0, 0, 0},
+                {8 / 1.8, 0, 0},
+                {(40.0 - 32) * (5.0 / 9), 0, 0},
+                {0, 1, 0},
+                {-0.0, 1, 0}};
+    for (size_t i = 0; i < ROWS_OF(rows); i++) {
+        gb_arena arena;
+        gb_plan plan;
+        fx_job f;
+        gb_weather w = no_weather();
+        w.stone.c = rows[i].c;
+        fx_open(&arena);
+        plan_in(&w, &arena, &plan, &f);
+        for (size_t m = 0; m < plan.mix_count; m++) {
+            const gb_mix_plan *p = &plan.mixes[m];
+            size_t cold =
+                fx_cautions(p, GB_C_STONE_COLD) + fx_cautions(p, GB_C_UNITS_COLD);
+            cr_expect(fx_cautions(p, GB_C_UNITS_FROZEN) == rows[i].frozen, "row %zu", i);
+            cr_expect(cold == rows[i].cold, "row %zu", i);
+        }
+        gb_arena_release(&arena);
+    }
 }
 
 /* Freezing itself is frost. */

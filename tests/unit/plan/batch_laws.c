@@ -16,7 +16,7 @@ static void over_jobs(check *of, size_t least_seen) {
         gb_arena arena;
         gb_plan plan;
         fx_job f;
-        fx_random r = {seed};
+        fx_random r = fx_seeded(seed);
         fx_open(&arena);
         fx_random_job(&f, &r);
         fx_plan(&f, &arena, &plan);
@@ -34,18 +34,35 @@ static double wet_kg(const gb_mix_plan *p) {
     return p->recipe.dry.kg + p->recipe.water_usual.kg;
 }
 
-/* Seconds to place a bag, from the pace and the areas of the job; NaN without a pace. */
-static double bag_s(const fx_job *f, const gb_mix_plan *p) {
+/* The area that the crew lays in a second; NaN without a pace by area or treads. */
+static double area_pace(const fx_job *f) {
     const gb_pace *pace = &f->job.crew.pace;
-    if (!isnan(pace->m3_s))
-        return p->recipe.yield.m3 / pace->m3_s;
-    double area = 0;
+    return isnan(pace->treads_s)
+               ? pace->m2_s
+               : pace->treads_s * f->pieces[0].length.m * f->pieces[0].width.m;
+}
+
+/* Seconds to place a bag on the thinnest bed; NaN without a pace. */
+static double bag_s(const fx_job *f, const gb_mix_plan *p) {
+    if (!isnan(f->job.crew.pace.m3_s))
+        return p->recipe.yield.m3 / f->job.crew.pace.m3_s;
+    double thinnest = INFINITY;
     for (size_t i = 0; i < f->job.piece_count; i++)
-        area += f->pieces[i].length.m * f->pieces[i].width.m * (double)f->pieces[i].count;
-    double m2_s = isnan(pace->treads_s)
-                      ? pace->m2_s
-                      : pace->treads_s * f->pieces[0].length.m * f->pieces[0].width.m;
-    return area * p->recipe.yield.m3 / p->need.gross.m3 / m2_s;
+        thinnest = fmin(thinnest, f->depths[i][0][0]);
+    return p->recipe.yield.m3 / (thinnest * (1 + p->need.waste.of_one)) / area_pace(f);
+}
+
+/* Seconds to place one batch on what it covers. */
+static double covered_s(const fx_job *f, const gb_mix_plan *p, const gb_batch *b) {
+    if (!isnan(f->job.crew.pace.m3_s))
+        return b->bags * p->recipe.yield.m3 / f->job.crew.pace.m3_s;
+    double area = 0;
+    for (size_t k = 0; k < b->stretch_count; k++) {
+        const gb_piece *piece = b->stretches[k].take->piece;
+        double pieces = b->stretches[k].to - b->stretches[k].from;
+        area += pieces * piece->length.m * piece->width.m;
+    }
+    return area / area_pace(f);
 }
 
 static void every_take_is_covered_once(const fx_job *f, const gb_mix_plan *p,
@@ -136,7 +153,7 @@ static void within_the_limits(const fx_job *f, const gb_mix_plan *p, unsigned se
         double kg = bags * wet_kg(p);
         cr_expect(isnan(mixer->most.kg) || kg <= mixer->most.kg * (1 + 1e-8),
                   "seed %u: %.3f kg on %.3f", seed, kg, mixer->most.kg);
-        double s = bags * bag_s(f, p);
+        double s = covered_s(f, p, &p->batching.batches[i]);
         cr_expect(isnan(s) || s <= p->life.s * (1 + 1e-8), "seed %u: %.1f s in %.1f",
                   seed, s, p->life.s);
     }
@@ -144,6 +161,31 @@ static void within_the_limits(const fx_job *f, const gb_mix_plan *p, unsigned se
 
 Test(batch_laws, no_batch_is_over_volume_mass_or_working_life) {
     over_jobs(within_the_limits, 1200);
+}
+
+/* The two times that a plan tells: of a bag on the thinnest bed, and of the slowest batch
+   as it is covered, which is never over what its bags would take there. */
+static void the_times_are_those(const fx_job *f, const gb_mix_plan *p, unsigned seed) {
+    const gb_batching *b = &p->batching;
+    double bag = bag_s(f, p);
+    double slowest = isnan(bag) ? NAN : 0;
+    for (size_t i = 0; i < b->batch_count && !isnan(bag); i++) {
+        double s = covered_s(f, p, &b->batches[i]);
+        slowest = fmax(slowest, s);
+        cr_expect(s <= b->batches[i].bags * bag * (1 + 1e-8),
+                  "seed %u: batch %zu takes %.1f s, %.3f bags of %.1f s", seed, i, s,
+                  b->batches[i].bags, bag);
+    }
+    cr_expect(fx_near(b->bag_time.s, bag, 1e-9 * bag), "seed %u: %.3f s a bag, not %.3f",
+              seed, b->bag_time.s, bag);
+    cr_expect(fx_near(b->time_to_place.s, slowest, 1e-9 * slowest),
+              "seed %u: %.3f s, not %.3f", seed, b->time_to_place.s, slowest);
+    cr_expect(isnan(slowest) || b->time_to_place.s <= p->life.s * (1 + 1e-8),
+              "seed %u: %.1f s in %.1f", seed, b->time_to_place.s, p->life.s);
+}
+
+Test(batch_laws, times_are_of_the_thinnest_bed_and_the_slowest_batch) {
+    over_jobs(the_times_are_those, 1200);
 }
 
 /* What one batch may hold: the least of the limits, down to whole bags, or to eighths
@@ -170,7 +212,8 @@ Test(batch_laws, one_batch_fewer_could_not_hold_it) {
 }
 
 /* Whole bags are dealt out so that two batches differ by a bag at most, the larger ones
-   first; the last batch of a site mix may hold less. */
+   first; the last batch of a site mix may hold less, in eighths; in thirty-seconds only
+   when it is all there is. */
 static void dealt_equally(const fx_job *f, const gb_mix_plan *p, unsigned seed) {
     (void)f;
     const gb_batching *b = &p->batching;
@@ -190,7 +233,7 @@ static void dealt_equally(const fx_job *f, const gb_mix_plan *p, unsigned seed) 
                       b->batches[i].bags);
     }
     double last_bags = b->batches[n - 1].bags;
-    double unit = blend ? 1.0 : last_bags < 0.25 ? 1.0 / 32 : 0.125;
+    double unit = blend ? 1.0 : n == 1 && last_bags < 0.25 ? 1.0 / 32 : 0.125;
     cr_expect(fmod(b->batches[n - 1].bags, unit) == 0, "seed %u: last batch of %.4f",
               seed, b->batches[n - 1].bags);
 }
@@ -227,15 +270,27 @@ Test(batch_laws, the_named_limit_is_the_one_that_governs) {
     over_jobs(named_limit_governs, 1200);
 }
 
-/* Jobs without any batch have a mixer, a mass limit or a crew below an eighth of a bag.
- */
+/* The stop that a job without any batch deserves: the first limit below an eighth of a
+   bag, of volume, mass and time; GB_CAUTION_CODES when there is none. */
+static gb_caution_code stop_of(const fx_job *f, const gb_mix_plan *p) {
+    if (f->job.crew.mixer.usable.m3 / p->recipe.yield.m3 < 0.125)
+        return GB_C_MIXER_TOO_SMALL;
+    if (f->job.crew.mixer.most.kg / wet_kg(p) < 0.125)
+        return GB_C_MIXER_TOO_WEAK;
+    return p->life.s / bag_s(f, p) < 0.125 ? GB_C_LIFE_TOO_SHORT : GB_CAUTION_CODES;
+}
+
+/* Jobs without any batch have a mixer, a mass limit or a crew below an eighth of a bag,
+   and say which; what they need is still gauged. */
 Test(batch_laws, no_batch_only_below_an_eighth_of_a_bag) {
-    size_t seen = 0;
+    const gb_caution_code codes[] = {GB_C_MIXER_TOO_SMALL, GB_C_MIXER_TOO_WEAK,
+                                     GB_C_LIFE_TOO_SHORT};
+    size_t seen[ROWS_OF(codes)] = {0};
     for (unsigned seed = 1; seed <= JOBS; seed++) {
         gb_arena arena;
         gb_plan plan;
         fx_job f;
-        fx_random r = {seed};
+        fx_random r = fx_seeded(seed);
         fx_open(&arena);
         fx_random_job(&f, &r);
         fx_plan(&f, &arena, &plan);
@@ -243,11 +298,86 @@ Test(batch_laws, no_batch_only_below_an_eighth_of_a_bag) {
         bool none = p->batching.batch_count == 0;
         cr_expect(none == (room_of(&f, p) < 0.125), "seed %u: room for %.4f bags", seed,
                   room_of(&f, p));
-        cr_expect(none == (fx_cautions(p, GB_C_MIXER_TOO_SMALL) == 1), "seed %u", seed);
-        seen += none;
+        cr_expect(none == false || p->batching.bags_gauged == p->batching.bags_needed,
+                  "seed %u: %.4f of %.4f bags", seed, p->batching.bags_gauged,
+                  p->batching.bags_needed);
+        for (size_t k = 0; k < ROWS_OF(codes); k++) {
+            size_t want = codes[k] == stop_of(&f, p);
+            cr_expect(fx_cautions(p, codes[k]) == want, "seed %u: code %d", seed,
+                      codes[k]);
+            seen[k] += want;
+        }
         gb_arena_release(&arena);
     }
-    cr_expect(seen > 10, "%zu jobs without a batch", seen);
+    for (size_t k = 0; k < ROWS_OF(codes); k++)
+        cr_expect(seen[k] >= 3, "code %d: %zu jobs", codes[k], seen[k]);
+}
+
+/* A caution of part bags names the limit that governs, and is true: the mixer takes or
+   bears less than a bag makes or weighs, a bag takes longer than the mix lives. */
+static void part_bags_are_told(const fx_job *f, const gb_mix_plan *p, unsigned seed) {
+    (void)f;
+    static const gb_caution_code codes[] = {[GB_LIMIT_VOLUME] = GB_C_MIXER_SMALL,
+                                            [GB_LIMIT_MASS] = GB_C_MIXER_WEAK,
+                                            [GB_LIMIT_TIME] = GB_C_LIFE_SHORT};
+    const gb_batching *b = &p->batching;
+    cr_expect(b->part_bags == (b->most_bags < 1), "seed %u: %.3f bags", seed,
+              b->most_bags);
+    bool one = b->batch_count == 1;
+    cr_expect(one == (b->limit == GB_LIMIT_NEED), "seed %u: limit %d of %zu batches",
+              seed, b->limit, b->batch_count);
+    for (size_t k = GB_LIMIT_VOLUME; k < ROWS_OF(codes); k++) {
+        size_t want = b->part_bags && b->batch_count > 1 && k == b->limit;
+        cr_expect(fx_cautions(p, codes[k]) == want, "seed %u: code %d", seed, codes[k]);
+        const gb_caution *c = fx_caution(p, codes[k]);
+        if (c != NULL && k == GB_LIMIT_TIME)
+            cr_expect(c->value > c->limit, "seed %u: %g s in %g", seed, c->value,
+                      c->limit);
+        else if (c != NULL)
+            cr_expect(c->value < c->limit, "seed %u: %g for %g", seed, c->value,
+                      c->limit);
+    }
+}
+
+Test(batch_laws, part_bags_are_told_by_what_asks_for_them) {
+    over_jobs(part_bags_are_told, 1200);
+}
+
+/* The check after the first batch: what it covers of its one take, told to a quarter of a
+   piece; and what is told as too few would, at the depth that it names, take the batch.
+ */
+static void first_check_adds_up(const fx_job *f, const gb_mix_plan *p, unsigned seed) {
+    (void)f;
+    const gb_first_check *c = &p->first_check;
+    const gb_batch *b = &p->batching.batches[0];
+    double to = b->stretches[0].to;
+    double whole = floor(to + SAME);
+    double left = to - whole;
+    double fewer = left >= 0.25 ? whole : whole - 1;
+    bool known = p->batching.batch_count > 1 && b->stretch_count == 1 && fewer >= 1;
+    cr_expect(c->known == known, "seed %u: %.4f pieces in %zu stretches", seed, to,
+              b->stretch_count);
+    if (!known || !c->known)
+        return;
+    cr_expect(c->take == b->stretches[0].take, "seed %u: the take", seed);
+    cr_expect(c->pieces == (size_t)whole, "seed %u: %zu of %.4f", seed, c->pieces, to);
+    cr_expect(fx_near(c->left, left >= 0.25 ? left : 0, SAME), "seed %u: %.4f left", seed,
+              c->left);
+    cr_expect(c->fewer == (size_t)fewer, "seed %u: %zu of %.4f", seed, c->fewer, to);
+    double extra = 1 + p->need.waste.of_one;
+    double used = fewer * c->take->area.m2 * c->depth.m * extra;
+    cr_expect(fx_near(used / p->recipe.yield.m3, b->bags, SAME),
+              "seed %u: %.4f of %.4f bags", seed, used / p->recipe.yield.m3, b->bags);
+    double larger = c->depth.m / c->take->depth.m;
+    cr_expect(fx_near(c->gross.m3, p->need.gross.m3 * larger, 1e-9 * c->gross.m3),
+              "seed %u: gross", seed);
+    cr_expect(fx_near(c->bags * p->recipe.yield.m3, c->gross.m3, 1e-9 * c->gross.m3),
+              "seed %u: bags", seed);
+    cr_expect(larger > 1 - SAME, "seed %u: fewer pieces are deeper: %.4f", seed, larger);
+}
+
+Test(batch_laws, the_first_check_adds_up) {
+    over_jobs(first_check_adds_up, 1200);
 }
 
 /* Treads that fill the last batch to the last bit: it ends at the end all the same. A bag

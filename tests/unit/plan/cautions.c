@@ -88,26 +88,48 @@ Test(cautions, the_printed_label_is_the_severity) {
     }
 }
 
-/* The mixers of the rows below: 1:4 makes 3.4218 ft3 of 452.402 lb a bag; the library
-   job lays a bag on 27.53 ft2, and it lives 2 h: 13.77 ft2 an hour are a bag. */
+/* The mixers and crews of the rows below: 1:4 makes 3.4218 ft3 of 452.402 lb a bag, an
+   eighth 0.42773 ft3 of 56.550 lb; the thinner bed of the library job, 1-1/4 in and 10 %,
+   takes a bag on 3.4218 / 0.114583 = 29.863 ft2; it lives 2 h: 14.93 ft2 an hour are a
+   bag, 1.866 an eighth of one. */
 static const struct {
     const char *id;
     double usable, most, pace; /* ft3, lb, ft2 an hour; NaN: none */
-    gb_caution_code code;      /* GB_CAUTION_CODES: none of the four */
-    double value, limit;       /* ft3 or lb */
+    gb_caution_code code;      /* GB_CAUTION_CODES: none of the six */
+    gb_kind kind;
+    double value, limit; /* ft3, lb or h */
 } MIXERS[] = {
-    {"one bag", 3.5, NAN, 20, GB_CAUTION_CODES, 0, 0},
-    {"half a bag", 1.8, NAN, 20, GB_C_MIXER_SMALL, 1.8, 3.4218},
-    {"hardly a bag", 3.42, NAN, 20, GB_C_MIXER_SMALL, 3.42, 3.4218},
-    {"half a bag borne", 6, 230, 20, GB_C_MIXER_WEAK, 230, 452.402},
-    {"a bag borne", 6, 453, 20, GB_CAUTION_CODES, 0, 0},
-    /* an eighth makes 0.42773 ft3 */
-    {"below an eighth", 0.427, NAN, 20, GB_C_MIXER_TOO_SMALL, 0.427, 0.42773},
-    {"an eighth", 0.428, NAN, 20, GB_C_MIXER_SMALL, 0.428, 3.4218},
-    {"a bag in its life", 6, NAN, 14, GB_CAUTION_CODES, 0, 0},
+    {"one bag", 3.5, NAN, 20, GB_CAUTION_CODES, 0, 0, 0},
+    {"half a bag", 1.8, NAN, 20, GB_C_MIXER_SMALL, GB_VOLUME, 1.8, 3.4218},
+    {"hardly a bag", 3.42, NAN, 20, GB_C_MIXER_SMALL, GB_VOLUME, 3.42, 3.4218},
+    {"half a bag borne", 6, 230, 20, GB_C_MIXER_WEAK, GB_MASS, 230, 452.402},
+    {"a bag borne", 6, 453, 20, GB_CAUTION_CODES, 0, 0, 0},
+    {"below an eighth", 0.427, NAN, 20, GB_C_MIXER_TOO_SMALL, GB_VOLUME, 0.427, 0.42773},
+    {"an eighth", 0.428, NAN, 20, GB_C_MIXER_SMALL, GB_VOLUME, 0.428, 3.4218},
+    {"eighth not borne", 6, 56.5, 20, GB_C_MIXER_TOO_WEAK, GB_MASS, 56.5, 56.550},
+    {"an eighth borne", 6, 56.6, 20, GB_C_MIXER_WEAK, GB_MASS, 56.6, 452.402},
+    {"a bag in its life", 6, NAN, 15, GB_CAUTION_CODES, 0, 0, 0},
+    /* 29.863 / 14.9, / 10 and / 1.9 h; an eighth of 29.863 / 1.8 */
+    {"hardly in its life", 6, NAN, 14.9, GB_C_LIFE_SHORT, GB_DURATION, 2.0042, 2},
+    {"a slow crew", 6, NAN, 10, GB_C_LIFE_SHORT, GB_DURATION, 2.9863, 2},
+    {"an eighth in its life", 6, NAN, 1.9, GB_C_LIFE_SHORT, GB_DURATION, 15.7176, 2},
+    {"no eighth in it", 6, NAN, 1.8, GB_C_LIFE_TOO_SHORT, GB_DURATION, 2.0738, 2},
+    /* of two that leave nothing the first: volume, mass, time */
+    {"small and weak", 0.4, 40, 20, GB_C_MIXER_TOO_SMALL, GB_VOLUME, 0.4, 0.42773},
+    {"small and slow", 0.4, NAN, 1, GB_C_MIXER_TOO_SMALL, GB_VOLUME, 0.4, 0.42773},
+    {"weak and slow", 6, 40, 1, GB_C_MIXER_TOO_WEAK, GB_MASS, 40, 56.550},
+    /* else the one that leaves less: 4/8 by volume or mass and 10 / 29.863, 2/8, by time;
+       1 / 3.4218, 2/8, by volume and 4/8 by mass */
+    {"slower than small", 1.8, NAN, 5, GB_C_LIFE_SHORT, GB_DURATION, 5.9727, 2},
+    {"slower than weak", 6, 230, 5, GB_C_LIFE_SHORT, GB_DURATION, 5.9727, 2},
+    {"smaller than weak", 1, 230, 20, GB_C_MIXER_SMALL, GB_VOLUME, 1, 3.4218},
+    {"too weak for a small one", 1, 50, 20, GB_C_MIXER_TOO_WEAK, GB_MASS, 50, 56.550},
+    {"too slow for a small one", 1, NAN, 1.8, GB_C_LIFE_TOO_SHORT, GB_DURATION, 2.0738,
+     2},
 };
-static const gb_caution_code MIXER_CODES[] = {GB_C_MIXER_SMALL, GB_C_MIXER_WEAK,
-                                              GB_C_MIXER_TOO_SMALL, GB_C_LIFE_SHORT};
+static const gb_caution_code MIXER_CODES[] = {GB_C_MIXER_SMALL,     GB_C_MIXER_WEAK,
+                                              GB_C_MIXER_TOO_SMALL, GB_C_MIXER_TOO_WEAK,
+                                              GB_C_LIFE_TOO_SHORT,  GB_C_LIFE_SHORT};
 
 static void mixer_job(fx_job *f, double usable, double most, double pace) {
     fx_library(f);
@@ -116,7 +138,18 @@ static void mixer_job(fx_job *f, double usable, double most, double pace) {
     f->job.crew.pace = (gb_pace){NAN, pace * FT2 / HOUR, NAN, 0};
 }
 
-Test(cautions, mixers) {
+/* That code once, and of the six no other. */
+static void expect_only(const gb_mix_plan *p, gb_caution_code code, const char *id) {
+    for (size_t k = 0; k < ROWS_OF(MIXER_CODES); k++)
+        cr_expect(fx_cautions(p, MIXER_CODES[k]) == (size_t)(MIXER_CODES[k] == code),
+                  "%s: code %d", id, MIXER_CODES[k]);
+}
+
+static double unit_of(gb_kind kind) {
+    return kind == GB_MASS ? LB : kind == GB_DURATION ? HOUR : FT3;
+}
+
+Test(cautions, mixers_and_crews) {
     for (size_t i = 0; i < ROWS_OF(MIXERS); i++) {
         gb_arena arena;
         gb_plan plan;
@@ -125,14 +158,12 @@ Test(cautions, mixers) {
         mixer_job(&f, MIXERS[i].usable, MIXERS[i].most, MIXERS[i].pace);
         fx_plan(&f, &arena, &plan);
         const gb_mix_plan *p = fx_of(&plan, FX_BED.id);
-        for (size_t k = 0; k < ROWS_OF(MIXER_CODES); k++)
-            cr_expect(fx_cautions(p, MIXER_CODES[k]) ==
-                          (size_t)(MIXER_CODES[k] == MIXERS[i].code),
-                      "%s: code %d", MIXERS[i].id, MIXER_CODES[k]);
+        expect_only(p, MIXERS[i].code, MIXERS[i].id);
         const gb_caution *c = fx_caution(p, MIXERS[i].code);
-        double unit = MIXERS[i].code == GB_C_MIXER_WEAK ? LB : FT3;
+        double unit = unit_of(MIXERS[i].kind);
         if (c != NULL) {
-            cr_expect(fx_near(c->value / unit, MIXERS[i].value, 1e-9), "%s: value %.5f",
+            cr_expect(c->kind == MIXERS[i].kind, "%s: kind %d", MIXERS[i].id, c->kind);
+            cr_expect(fx_near(c->value / unit, MIXERS[i].value, 0.0005), "%s: value %.5f",
                       MIXERS[i].id, c->value / unit);
             cr_expect(fx_near(c->limit / unit, MIXERS[i].limit, 0.0005), "%s: limit %.5f",
                       MIXERS[i].id, c->limit / unit);
@@ -141,98 +172,100 @@ Test(cautions, mixers) {
     }
 }
 
-/* What fits one batch is no matter of the mixer: 0.3 ft3 in 1 ft3. */
-Test(cautions, a_small_need_does_not_mind_a_small_mixer) {
-    gb_arena arena;
-    gb_plan plan;
-    fx_job f;
-    fx_open(&arena);
-    fx_empty(&f);
-    fx_volume(&f, &FX_BED, 0.3 * FT3);
-    f.job.crew.mixer.usable.m3 = 1 * FT3;
-    f.job.crew.pace.m3_s = 1 * FT3 / HOUR;
-    fx_plan(&f, &arena, &plan);
-    cr_expect(plan.mixes[0].cautions.count == 0, "%zu cautions",
-              plan.mixes[0].cautions.count);
-    gb_arena_release(&arena);
-}
-
-/* A slow crew: 10 ft2 an hour place 20 / 27.53 = 0.73 of a bag in its life. */
-Test(cautions, a_slow_crew) {
-    gb_arena arena;
-    gb_plan plan;
-    fx_job f;
-    fx_open(&arena);
-    mixer_job(&f, 6, NAN, 10);
-    fx_plan(&f, &arena, &plan);
-    const gb_mix_plan *p = fx_of(&plan, FX_BED.id);
-    cr_expect(p->batching.most_bags == 0.625 && p->batching.limit == GB_LIMIT_TIME);
-    for (size_t k = 0; k < ROWS_OF(MIXER_CODES); k++)
-        cr_expect(fx_cautions(p, MIXER_CODES[k]) ==
-                      (size_t)(MIXER_CODES[k] == GB_C_LIFE_SHORT),
-                  "code %d", MIXER_CODES[k]);
-    gb_arena_release(&arena);
-}
-
-/* kind tells how value and limit are counted; a caution counted as a duration holds
-   seconds: the value is not the 0.625 of a bag, which would be read as 0.6 s. */
-Test(cautions, a_slow_crew_is_counted_in_its_kind) {
-    gb_arena arena;
-    gb_plan plan;
-    fx_job f;
-    fx_open(&arena);
-    mixer_job(&f, 6, NAN, 10);
-    fx_plan(&f, &arena, &plan);
-    const gb_caution *c = fx_caution(fx_of(&plan, FX_BED.id), GB_C_LIFE_SHORT);
-    cr_assert(c != NULL);
-    cr_expect(c->kind != GB_DURATION || c->value >= 60,
-              "a duration of %.3f s against %.3f", c->value, c->limit);
-    gb_arena_release(&arena);
-}
-
-/* "The mixer takes {value}, less than an eighth of a bag makes ({limit})" must be true,
-   also when the mass it bears or the pace leaves less than an eighth of a bag. */
-Test(cautions, too_small_a_mixer_is_smaller_than_its_limit) {
+/* In heat the mix lives 1 h: 29.863 / 20 = 1.4932 h a bag is too long then, and 29.863 /
+   3.7 / 8 = 1.0089 h for an eighth. */
+Test(cautions, the_life_in_heat_is_the_limit) {
     const struct {
-        const char *id;
-        double usable, most, pace;
-    } rows[] = {
-        {"volume", 0.4, NAN, 20},
-        {"mass: 40 of 452 lb", 6, 40, 20},
-        {"time: 1 of 13.77 ft2 an hour", 6, NAN, 1},
-    };
+        double pace, value_h;
+        gb_caution_code code;
+    } rows[] = {{20, 1.4932, GB_C_LIFE_SHORT},
+                {3.7, 1.0089, GB_C_LIFE_TOO_SHORT},
+                {30, 0, GB_CAUTION_CODES}}; /* 0.9954 h a bag */
     for (size_t i = 0; i < ROWS_OF(rows); i++) {
         gb_arena arena;
         gb_plan plan;
         fx_job f;
         fx_open(&arena);
-        mixer_job(&f, rows[i].usable, rows[i].most, rows[i].pace);
+        mixer_job(&f, 6, NAN, rows[i].pace);
+        f.job.weather.air.c = DEG_F(101);
         fx_plan(&f, &arena, &plan);
         const gb_mix_plan *p = fx_of(&plan, FX_BED.id);
-        cr_expect(p->batching.batch_count == 0, "%s", rows[i].id);
-        const gb_caution *c = fx_caution(p, GB_C_MIXER_TOO_SMALL);
-        cr_expect(c == NULL || c->value < c->limit,
-                  "%s: %.4f is said to be under %.4f m3", rows[i].id, c->value, c->limit);
+        expect_only(p, rows[i].code, "in heat");
+        const gb_caution *c = fx_caution(p, rows[i].code);
+        cr_expect(c == NULL || fx_near(c->value / HOUR, rows[i].value_h, 0.0005),
+                  "%g ft2 an hour", rows[i].pace);
+        cr_expect(c == NULL || fx_near(c->limit / HOUR, 1, 1e-9), "%g ft2 an hour",
+                  rows[i].pace);
         gb_arena_release(&arena);
     }
 }
 
-/* No batch is never silent: a stop says why. */
+/* What fits one batch is no matter of the mixer or the crew. Each of these leaves 2/8 of
+   a bag: 1 / 3.4218 = 0.29, 120 / 452.402 = 0.27, 2 h x 0.5 / 3.4218 = 0.29. 0.855 ft3
+   are 0.24987 of a bag, 0.856 are 0.25016. */
+static const struct {
+    const char *id;
+    double usable, most, pace; /* ft3, lb, ft3 an hour */
+    gb_caution_code code;      /* when two batches are needed */
+} SMALL[] = {
+    {"small mixer", 1, NAN, 6, GB_C_MIXER_SMALL},
+    {"weak mixer", 6, 120, 6, GB_C_MIXER_WEAK},
+    {"slow crew", 6, NAN, 0.5, GB_C_LIFE_SHORT},
+};
+
+Test(cautions, a_small_need_minds_no_limit) {
+    const double needs[] = {0.01, 0.3, 0.855, 0.856, 3};
+    for (size_t i = 0; i < ROWS_OF(SMALL); i++) {
+        for (size_t k = 0; k < ROWS_OF(needs); k++) {
+            gb_arena arena;
+            gb_plan plan;
+            fx_job f;
+            fx_open(&arena);
+            fx_empty(&f);
+            fx_volume(&f, &FX_BED, needs[k] * FT3);
+            f.job.crew.mixer.usable.m3 = SMALL[i].usable * FT3;
+            f.job.crew.mixer.most.kg = SMALL[i].most * LB;
+            f.job.crew.pace.m3_s = SMALL[i].pace * FT3 / HOUR;
+            fx_plan(&f, &arena, &plan);
+            const gb_mix_plan *p = &plan.mixes[0];
+            bool one = needs[k] < 0.8555;
+            cr_expect(p->batching.most_bags == 0.25, "%s: %g", SMALL[i].id,
+                      p->batching.most_bags);
+            bool need = p->batching.limit == GB_LIMIT_NEED;
+            cr_expect(need == one, "%s: %g ft3, limit %d", SMALL[i].id, needs[k],
+                      p->batching.limit);
+            cr_expect(one == (p->batching.batch_count == 1), "%s: %g ft3, %zu batches",
+                      SMALL[i].id, needs[k], p->batching.batch_count);
+            expect_only(p, one ? GB_CAUTION_CODES : SMALL[i].code, SMALL[i].id);
+            cr_expect(p->cautions.count == (one ? 0 : 1), "%s: %zu cautions", SMALL[i].id,
+                      p->cautions.count);
+            gb_arena_release(&arena);
+        }
+    }
+}
+
+/* No batch is never silent, though the need be small: one stop says why. */
 Test(cautions, no_batch_is_a_stop) {
     const double rows[][3] = {{0.4, NAN, 20}, {6, 40, 20}, {6, NAN, 1}};
     for (size_t i = 0; i < ROWS_OF(rows); i++) {
-        gb_arena arena;
-        gb_plan plan;
-        fx_job f;
-        fx_open(&arena);
-        mixer_job(&f, rows[i][0], rows[i][1], rows[i][2]);
-        fx_plan(&f, &arena, &plan);
-        const gb_mix_plan *p = fx_of(&plan, FX_BED.id);
-        size_t stops = 0;
-        for (size_t k = 0; k < p->cautions.count; k++)
-            stops += p->cautions.list[k].severity == GB_STOP;
-        cr_expect(stops == 1, "row %zu: %zu stops", i, stops);
-        gb_arena_release(&arena);
+        for (size_t count = 1; count <= 7; count += 6) {
+            gb_arena arena;
+            gb_plan plan;
+            fx_job f;
+            fx_open(&arena);
+            mixer_job(&f, rows[i][0], rows[i][1], rows[i][2]);
+            f.pieces[0].count = count;
+            f.job.piece_count = 1;
+            fx_plan(&f, &arena, &plan);
+            const gb_mix_plan *p = fx_of(&plan, FX_BED.id);
+            size_t stops = 0;
+            for (size_t k = 0; k < p->cautions.count; k++)
+                stops += p->cautions.list[k].severity == GB_STOP;
+            cr_expect(p->batching.batch_count == 0 && stops == 1,
+                      "row %zu: %zu batches, %zu stops", i, p->batching.batch_count,
+                      stops);
+            gb_arena_release(&arena);
+        }
     }
 }
 

@@ -277,6 +277,15 @@ static uint32_t next(fx_random *r) {
     return r->state >> 8; /* the low bits of such a generator are poor */
 }
 
+fx_random fx_seeded(unsigned seed) {
+    /* Without this the first draws of neighbouring seeds lie side by side, and some part
+       of the range is never drawn. 2654435761 is 2^32 over the golden ratio (Knuth). */
+    fx_random r = {seed * 2654435761u};
+    for (int i = 0; i < 4; i++)
+        next(&r);
+    return r;
+}
+
 double fx_between(fx_random *r, double low, double high) {
     return low + (high - low) * (next(r) / 16777216.0);
 }

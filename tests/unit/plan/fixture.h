@@ -98,6 +98,8 @@ bool fx_same(double got, double want);
 typedef struct fx_random {
     uint32_t state;
 } fx_random;
+/* Generators of neighbouring seeds are far apart. */
+fx_random fx_seeded(unsigned seed);
 double fx_between(fx_random *r, double low, double high);
 size_t fx_whole(fx_random *r, size_t low, size_t high);
 

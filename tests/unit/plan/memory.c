@@ -77,8 +77,7 @@ static const gb_price_book BOOK = {.file = "prices.cfg",
 
 static gb_status buy(const gb_plan *plan, gb_arena *arena) {
     gb_buy_list list;
-    return gb_buy(plan->supplies, plan->supply_count, &BOOK, (gb_share){0.05}, arena,
-                  &list);
+    return gb_buy(plan->supplies, plan->supply_count, &BOOK, arena, &list);
 }
 
 static gb_status batch_sheet(const gb_plan *plan, gb_arena *arena) {
@@ -94,10 +93,10 @@ static gb_status takeoff_sheet(const gb_plan *plan, gb_arena *arena) {
 static gb_status price_sheet(const gb_plan *plan, gb_arena *arena) {
     gb_sheet sheet;
     gb_buy_list list;
-    gb_status status =
-        gb_buy(plan->supplies, plan->supply_count, &BOOK, (gb_share){0.05}, arena, &list);
+    gb_status status = gb_buy(plan->supplies, plan->supply_count, &BOOK, arena, &list);
+    gb_priced priced = {&list, &BOOK, plan, 1};
     if (status == GB_OK)
-        status = gb_price_sheet(&list, &BOOK, "a job", GB_US, "en", arena, &sheet);
+        status = gb_price_sheet(&priced, GB_US, "en", arena, &sheet);
     return status;
 }
 

@@ -246,6 +246,42 @@ Test(takeoff, refuses_overhang_that_leaves_no_bed) {
     cr_expect(gb_take_off(&f.pieces[0], &f.layers[0][0], &t) == GB_OK, "a strip is left");
 }
 
+/* An overhang may be nothing, and is never less: stone that ends before its bed is a
+   smaller piece, and two negatives would leave a bed of its own. */
+Test(takeoff, refuses_overhang_below_nothing) {
+    const struct {
+        const char *id;
+        double width, front, side; /* in; the piece is 60 in long */
+        gb_status status;
+    } rows[] = {
+        {"none", 14, 0, 0, GB_OK},
+        {"none, of either sign", 14, -0.0, -0.0, GB_OK},
+        {"some", 14, 2, 3, GB_OK},
+        {"front below", 14, -1, 0, GB_NOT_POSITIVE},
+        {"front a hair below", 14, -1e-9, 0, GB_NOT_POSITIVE},
+        {"sides below", 14, 0, -1, GB_NOT_POSITIVE},
+        {"both below", 14, -1, -1, GB_NOT_POSITIVE},
+        {"width too: -14 + 28 in are left", -14, -28, 0, GB_NOT_POSITIVE},
+        {"front without end", 14, -INFINITY, 0, GB_NOT_POSITIVE},
+        {"sides without end", 14, 0, -INFINITY, GB_NOT_POSITIVE},
+    };
+    const gb_layer_kind kinds[] = {GB_BED, GB_SLURRY, GB_SLAB};
+    for (size_t i = 0; i < ROWS_OF(rows); i++) {
+        for (size_t k = 0; k < ROWS_OF(kinds); k++) {
+            fx_job f;
+            gb_take t;
+            laid row = {
+                "", kinds[k], 1, 60, rows[i].width, rows[i].front, rows[i].side, 1, 0,
+                0,  0,        0, 0};
+            lay(&f, &row);
+            gb_status s = gb_take_off(&f.pieces[0], &f.layers[0][0], &t);
+            cr_expect(s == rows[i].status, "%s: status %d", rows[i].id, s);
+            if (rows[i].status != GB_OK)
+                expect_refused(&f.pieces[0], &f.layers[0][0], rows[i].id, rows[i].front);
+        }
+    }
+}
+
 /* Two sizes below zero multiply to a volume over zero; each of them is still refused. */
 Test(takeoff, refuses_two_negatives) {
     double depth = IN;
@@ -256,19 +292,58 @@ Test(takeoff, refuses_two_negatives) {
                       .joint_length = {-1},
                       .joint_width = {-0.01}};
     expect_refused(&piece, &joint, "joint length and width", -1);
-    fx_job f;
-    laid row = {"", GB_BED, 1, -60, 14, 0, 0, -1, 0, 0, 0, 0, 0};
-    lay(&f, &row);
-    expect_refused(&f.pieces[0], &f.layers[0][0], "length and depth", -1);
+    /* each two of length, width and depth */
+    const double signs[][3] = {{-1, 1, -1}, {1, -1, -1}, {-1, -1, 1}};
+    const gb_layer_kind kinds[] = {GB_BED, GB_SLURRY, GB_SLAB};
+    for (size_t i = 0; i < ROWS_OF(signs); i++) {
+        for (size_t k = 0; k < ROWS_OF(kinds); k++) {
+            fx_job f;
+            laid row = {"",
+                        kinds[k],
+                        1,
+                        60 * signs[i][0],
+                        14 * signs[i][1],
+                        0,
+                        0,
+                        signs[i][2],
+                        0,
+                        0,
+                        0,
+                        0,
+                        0};
+            lay(&f, &row);
+            expect_refused(&f.pieces[0], &f.layers[0][0], "two of three sizes",
+                           (double)i);
+        }
+    }
+    const double joints[][3] = {{-1, 0.01, -IN}, {1, -0.01, -IN}};
+    for (size_t i = 0; i < ROWS_OF(joints); i++) {
+        joint.joint_length.m = joints[i][0];
+        joint.joint_width.m = joints[i][1];
+        depth = joints[i][2];
+        expect_refused(&piece, &joint, "a joint's depth and another", (double)i);
+    }
 }
 
-/* A reading below zero is a slip of the hand, though the mean be over zero. */
-Test(takeoff, refuses_a_negative_reading) {
-    fx_job f;
-    lay(&f, &LAID[1]);
-    const double readings[] = {1.5 * IN, -0.5 * IN, 1.5 * IN};
-    fx_depths(&f, &f.layers[0][0], readings, 3);
-    expect_refused(&f.pieces[0], &f.layers[0][0], "one of three depths", -0.5 * IN);
+/* A reading that no bed has is a slip of the hand, though the mean be over zero; and
+   wherever it stands. */
+Test(takeoff, refuses_a_bad_reading_of_several) {
+    const gb_layer_kind kinds[] = {GB_BED, GB_SLURRY, GB_SLAB, GB_JOINT};
+    for (size_t k = 0; k < ROWS_OF(kinds); k++) {
+        for (size_t i = 0; i < FX_BADS; i++) {
+            for (size_t at = 0; at < 3; at++) {
+                fx_job f;
+                lay(&f, &LAID[1]);
+                f.layers[0][0].kind = kinds[k];
+                f.layers[0][0].joint_length.m = f.layers[0][0].joint_width.m = IN;
+                double readings[] = {1.5 * IN, 1.5 * IN, 1.5 * IN};
+                readings[at] = FX_BAD[i] * IN;
+                fx_depths(&f, &f.layers[0][0], readings, 3);
+                expect_refused(&f.pieces[0], &f.layers[0][0], "one of three depths",
+                               FX_BAD[i]);
+            }
+        }
+    }
 }
 
 /* The need of the library job: 8.003 ft3 net and 8.804 with 10 %, slurry 0.369 and 0.443

@@ -132,3 +132,60 @@ Test(water, of_a_whole_job) {
     cr_expect(fx_near(plan.water.m3, slurry / 1000, 1e-9), "%.6f", plan.water.m3);
     gb_arena_release(&arena);
 }
+
+/* What a mix takes in all, lb: 2.625 bags of 1:4, each 38.402 less what 320 of sand
+   bring; 36.01 of slurry cement at 0.45, whatever the sand. */
+Test(water, used_by_each_mix) {
+    gb_arena arena;
+    gb_plan plan;
+    fx_job f;
+    fx_open(&arena);
+    fx_library(&f);
+    fx_plan(&f, &arena, &plan);
+    const gb_mix_plan *bed = fx_of(&plan, FX_BED.id);
+    const gb_mix_plan *slurry = fx_of(&plan, FX_SLURRY.id);
+    double cement = 1.2 * (70 + 5.0 / 6) / 192 * FT3 * 1000 / (1 / 3.15 + 0.45) / LB;
+    cr_expect(gb_bags_used(bed) == 2.625, "%.5f", gb_bags_used(bed));
+    cr_expect(fx_near(gb_bags_used(slurry), cement / 94, 1e-9));
+    const double moistures[] = {0, 0.02, 0.05, 0.08, 0.10};
+    for (size_t i = 0; i < ROWS_OF(moistures); i++) {
+        gb_share m = {moistures[i]};
+        double lb = gb_water_used(bed, m).kg / LB;
+        cr_expect(fx_near(lb, 2.625 * (38.402 - 320 * m.of_one), 1e-9), "%g: %.5f lb",
+                  m.of_one, lb);
+        cr_expect(fx_near(gb_water_used(slurry, m).kg / LB, 0.45 * cement, 1e-9), "%g",
+                  m.of_one);
+    }
+    gb_arena_release(&arena);
+}
+
+/* From 10.2005 % on the sand brings the least water: no batch is mixed, so none takes
+   water, also below 12.0 %, where it would bring the usual. */
+Test(water, none_is_used_with_sand_too_wet) {
+    gb_arena arena;
+    gb_plan plan;
+    fx_job f;
+    fx_open(&arena);
+    fx_library(&f);
+    fx_plan(&f, &arena, &plan);
+    const gb_mix_plan *bed = fx_of(&plan, FX_BED.id);
+    const double moistures[] = {0.1021, 0.11, 0.1199, 0.1201, 0.15, 0.5};
+    for (size_t i = 0; i < ROWS_OF(moistures); i++) {
+        double lb = gb_water_used(bed, (gb_share){moistures[i]}).kg / LB;
+        cr_expect(lb == 0, "%g: %.5f lb", moistures[i], lb);
+    }
+    gb_arena_release(&arena);
+}
+
+/* The job's own pack, else the table's; sand comes loose. */
+Test(supplies, pack_of_the_job) {
+    fx_job f;
+    fx_empty(&f);
+    cr_expect(gb_job_pack(&f.job, &FX_CEMENT).kg == FX_CEMENT.pack.kg);
+    cr_expect(isnan(gb_job_pack(&f.job, &FX_SAND).kg), "loose");
+    fx_pack(&f, &FX_CEMENT, 47 * LB);
+    fx_pack(&f, &FX_SAND, 25);
+    cr_expect(fx_same(gb_job_pack(&f.job, &FX_CEMENT).kg / LB, 47));
+    cr_expect(gb_job_pack(&f.job, &FX_SAND).kg == 25);
+    cr_expect(gb_job_pack(&f.job, &FX_LIME).kg == FX_LIME.pack.kg, "not stated");
+}
