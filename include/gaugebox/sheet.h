@@ -47,14 +47,14 @@ typedef struct gb_figure {
     const char *name;
     gb_show show;
     gb_rounding rounding;
+    int decimals; /* of money */
+    bool whole;   /* each of the rows stays on one line */
     double value;
+    gb_money money;
     const char *text;
     const gb_row *rows; /* written one behind the other, with `join` between them */
     size_t row_count;
     const char *join;
-    bool whole; /* each of the rows stays on one line */
-    gb_money money;
-    int decimals;
 } gb_figure;
 
 /* What a row says; the words of each code are a writer's. */

@@ -57,7 +57,9 @@ static bool number_ahead(const char *at) {
 /* An ASCII sign as it is; a control sign, which no quantity holds, becomes one that none
    knows. */
 static size_t copy_ascii(char c, char *plain, size_t *n) {
-    plain[(*n)++] = c < ' ' || c == 127 ? '?' : c;
+    if (c < ' ' || c == 127)
+        c = '?';
+    plain[(*n)++] = c;
     return 1;
 }
 
@@ -271,19 +273,30 @@ static bool has_terms(gb_kind kind) {
     return kind == GB_LENGTH || kind == GB_DURATION || kind == GB_MASS;
 }
 
+/* One number with its unit, from **at on. */
+static gb_fault read_term(gb_kind kind, const char **at, double *si,
+                          const gb_unit **unit) {
+    double number = 0;
+    gb_fault fault = read_number(at, &number);
+    if (fault == GB_NO_FAULT)
+        fault = read_unit(at, kind, unit);
+    if (fault == GB_NO_FAULT)
+        *si = gb_from_unit(*unit, number);
+    return fault;
+}
+
 /* Terms must go down, and none may be large enough to carry into the one before it. */
 static gb_fault read_terms(gb_kind kind, const char *at, double *si) {
     const gb_unit *before = NULL;
     double sum = 0;
     do {
-        double number = 0;
+        double value = 0;
         const gb_unit *unit = NULL;
-        gb_fault fault = read_number(&at, &number);
-        if (fault == GB_NO_FAULT)
-            fault = read_unit(&at, kind, &unit);
+        gb_fault fault = read_term(kind, &at, &value, &unit);
+        if (fault == GB_FAULT_NUMBER && before != NULL)
+            return GB_FAULT_MORE;
         if (fault != GB_NO_FAULT)
-            return before == NULL || fault != GB_FAULT_NUMBER ? fault : GB_FAULT_MORE;
-        double value = gb_from_unit(unit, number);
+            return fault;
         if (before != NULL && !gb_under(value, gb_from_unit(before, 1.0)))
             return GB_FAULT_CARRY;
         sum += value;

@@ -92,16 +92,10 @@ static void add_cell(gb_text *to, const gb_figure *f, gb_system system) {
     to->failed = to->failed || shown.failed;
 }
 
-/* "layer_laid" of GB_ROW_LAYER_LAID. */
-static void add_code(gb_text *to, gb_row_code code) {
-    for (const char *c = gb_row_name(code); *c != '\0'; c++)
-        gb_text_add_char(to, *c);
-}
-
 static void add_line(gb_text *to, const table *t, const gb_row *row, gb_system system) {
     add_text_cell(to, t->number);
     gb_text_add(to, ",");
-    add_code(to, row->code);
+    gb_text_add(to, gb_row_name(row->code));
     for (size_t k = 0; k < t->count; k++) {
         gb_text_add(to, ",");
         for (size_t i = 0; i < row->count; i++) {
@@ -113,19 +107,33 @@ static void add_line(gb_text *to, const table *t, const gb_row *row, gb_system s
     gb_text_add(to, "\r\n");
 }
 
-static void find_number(table *t, const gb_row *row) {
-    if (row->code == GB_ROW_PLAN || row->code == GB_ROW_LIST_NUMBER)
-        t->number = row->figures[0].text;
+/* The tabular rows of a sheet, one by one; NULL behind the last. */
+typedef struct lines {
+    const gb_sheet *sheet;
+    size_t block, row;
+} lines;
+
+static const gb_row *next_row(lines *l) {
+    while (l->block < l->sheet->count && l->row == l->sheet->blocks[l->block].count) {
+        l->block++;
+        l->row = 0;
+    }
+    return l->block < l->sheet->count ? &l->sheet->blocks[l->block].rows[l->row++] : NULL;
+}
+
+static void find_columns(table *t, const gb_sheet *sheet, gb_arena *arena) {
+    lines l = {.sheet = sheet};
+    for (const gb_row *row = next_row(&l); row != NULL; row = next_row(&l)) {
+        if (row->code == GB_ROW_PLAN || row->code == GB_ROW_LIST_NUMBER)
+            t->number = row->figures[0].text;
+        if (is_line(sheet, row))
+            add_columns(t, row, arena);
+    }
 }
 
 gb_status gb_write_csv(const gb_sheet *sheet, gb_text *to) {
     table t = {.count = 0, .number = ""};
-    for (size_t i = 0; i < sheet->count; i++)
-        for (size_t k = 0; k < sheet->blocks[i].count; k++) {
-            find_number(&t, &sheet->blocks[i].rows[k]);
-            if (is_line(sheet, &sheet->blocks[i].rows[k]))
-                add_columns(&t, &sheet->blocks[i].rows[k], to->arena);
-        }
+    find_columns(&t, sheet, to->arena);
     if (t.failed || t.count == 0)
         return GB_IMPOSSIBLE;
     gb_text_add(to, "plan,row");
@@ -134,9 +142,9 @@ gb_status gb_write_csv(const gb_sheet *sheet, gb_text *to) {
         gb_text_add(to, t.names[k]);
     }
     gb_text_add(to, "\r\n");
-    for (size_t i = 0; i < sheet->count; i++)
-        for (size_t k = 0; k < sheet->blocks[i].count; k++)
-            if (is_line(sheet, &sheet->blocks[i].rows[k]))
-                add_line(to, &t, &sheet->blocks[i].rows[k], sheet->system);
+    lines l = {.sheet = sheet};
+    for (const gb_row *row = next_row(&l); row != NULL; row = next_row(&l))
+        if (is_line(sheet, row))
+            add_line(to, &t, row, sheet->system);
     return to->failed ? GB_NO_MEMORY : GB_OK;
 }

@@ -42,8 +42,10 @@ static void show_share(const gb_figure *f, gb_system system, gb_text *to) {
     /* A rate as it was written, with up to three decimals; a computed share with one. */
     int decimals = 0;
     double shown = percent;
-    for (; decimals <= 3 && fabs(shown - round(shown)) > 1e-6; shown *= 10.0)
+    while (decimals <= 3 && fabs(shown - round(shown)) > 1e-6) {
+        shown *= 10.0;
         decimals++;
+    }
     if (decimals > 3)
         decimals = 1;
     add(to, percent, decimals, " %");
