@@ -15,6 +15,8 @@ typedef struct gb_common {
     const char *mixes;  /* a folder before the shipped one, or NULL */
     const char *output; /* a file, or NULL: standard output */
     const char *format; /* "text" (or NULL), "json" or "csv" */
+    bool no_json;       /* set by a command before parsing: it writes text alone */
+    bool no_csv;        /* it has no tables */
 } gb_common;
 
 extern const struct argp gb_common_argp;

@@ -24,11 +24,12 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
     }
 }
 
-int gb_run_job_command(int argc, char **argv, const char *doc, gb_sheet_builder build) {
+int gb_run_job_command(int argc, char **argv, const char *doc, gb_sheet_builder build,
+                       bool tables) {
     const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
     const struct argp argp = {
         .parser = parse, .args_doc = "JOB", .doc = doc, .children = children};
-    input in = {.job = NULL};
+    input in = {.common = {.no_csv = !tables}, .job = NULL};
     argp_parse(&argp, argc, argv, 0, NULL, &in);
     gb_run run;
     if (!gb_run_start(&run, &in.common))

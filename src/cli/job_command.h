@@ -8,7 +8,9 @@ typedef gb_status (*gb_sheet_builder)(const gb_plan *plan, gb_system system,
                                       const char *language, gb_arena *arena,
                                       gb_sheet *sheet);
 
-/* Parses `NAME JOB` with the common options, plans, builds, writes. */
-int gb_run_job_command(int argc, char **argv, const char *doc, gb_sheet_builder build);
+/* Parses `NAME JOB` with the common options, plans, builds, writes. `tables`: the sheet
+   has rows for csv. */
+int gb_run_job_command(int argc, char **argv, const char *doc, gb_sheet_builder build,
+                       bool tables);
 
 #endif

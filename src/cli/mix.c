@@ -167,7 +167,8 @@ static int run_mix(int argc, char **argv) {
                                   "Lists the mix table, or tells how to gauge one MIX; "
                                   "without an amount, one bag of it.",
                               .children = children};
-    input in = {.make_m3 = GB_NONE,
+    input in = {.common = {.no_csv = true},
+                .make_m3 = GB_NONE,
                 .bags = GB_NONE,
                 .area_m2 = GB_NONE,
                 .depth_m = GB_NONE,

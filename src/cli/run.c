@@ -17,10 +17,21 @@ static const struct argp_option OPTIONS[] = {
      1},
     {"format", KEY_FORMAT, "text|json|csv", 0,
      "json has every figure in SI; csv the tables of takeoff and price", 1},
-    {"mixes", KEY_MIXES, "FOLDER", 0,
-     "a folder of your own mixes, before the shipped one", 1},
+    {"mixes", KEY_MIXES, "FOLDER", 0, "your own mixes, before the shipped ones", 1},
     {"output", 'o', "FILE", 0, "write to FILE, which appears whole or not at all", 1},
     {0}};
+
+static void parse_format(gb_common *common, const char *arg, struct argp_state *state) {
+    bool json = strcmp(arg, "json") == 0;
+    bool csv = strcmp(arg, "csv") == 0;
+    if (!json && !csv && strcmp(arg, "text") != 0)
+        argp_error(state, "--format '%s' is not known; write text, json or csv", arg);
+    if (json && common->no_json)
+        argp_error(state, "this command writes text alone");
+    if (csv && (common->no_csv || common->no_json))
+        argp_error(state, "this command has no table for csv; takeoff and price have");
+    common->format = arg;
+}
 
 static error_t parse_common(int key, char *arg, struct argp_state *state) {
     gb_common *common = state->input;
@@ -31,10 +42,7 @@ static error_t parse_common(int key, char *arg, struct argp_state *state) {
         common->units = arg;
         return 0;
     case KEY_FORMAT:
-        if (strcmp(arg, "text") != 0 && strcmp(arg, "json") != 0 &&
-            strcmp(arg, "csv") != 0)
-            argp_error(state, "--format '%s' is not known; write text, json or csv", arg);
-        common->format = arg;
+        parse_format(common, arg, state);
         return 0;
     case KEY_MIXES:
         common->mixes = arg;

@@ -5,7 +5,7 @@ static int run(int argc, char **argv) {
                               "The batch sheet of JOB: for each mix what one batch "
                               "takes, its water, the order, "
                               "the check, each batch to tick, stops and hold points.",
-                              gb_batch_sheet);
+                              gb_batch_sheet, false);
 }
 
 const gb_command gb_sheet_command = {"sheet", "the batch sheet, to tape to the mixer",

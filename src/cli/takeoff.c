@@ -5,7 +5,7 @@ static int run(int argc, char **argv) {
         argc, argv,
         "Takes off JOB: areas and volumes by piece and layer, needs "
         "by mix, and the materials they come to.",
-        gb_takeoff_sheet);
+        gb_takeoff_sheet, true);
 }
 
 const gb_command gb_takeoff_command = {"takeoff", "areas, volumes and materials of a job",

@@ -85,6 +85,9 @@ static void add_cell(gb_text *to, const gb_figure *f, gb_system system) {
     case GB_SHOW_MONEY:
         gb_text_add_int(to, f->money.minor);
         break;
+    case GB_SHOW_COUNT:
+        gb_text_add_fixed(to, f->value, 0);
+        break;
     default:
         gb_text_add_fixed(to, f->value, 6);
         break;
