@@ -361,7 +361,7 @@ static void add_on_site(gb_builder *b, const gb_job *job, const gb_mix_plan *p) 
         double kg = p->recipe.part[i].kg * bags;
         double pack = gb_job_pack(job, m).kg;
         if (p->is_slurry)
-            rows[n++] = GB_MAKE(b, SITE_MASS, gb_num_up("mass", GB_SHOW_MASS, kg),
+            rows[n++] = GB_MAKE(b, SITE_MASS, gb_num("mass", GB_SHOW_MASS, kg),
                                 gb_words_fig(b, "material", &m->title));
         else if (isnan(pack))
             rows[n++] =
