@@ -174,9 +174,11 @@ static void show_fine_water(const gb_figure *f, gb_system system, gb_text *to) {
         add(to, ounces, 0, " fl oz = ");
         add(to, ounces / 32.0, 2, " qt");
     } else {
+        double rest = ounces - 32.0 * quarts;
         if (quarts > 0)
-            add(to, quarts, 0, " qt ");
-        add(to, ounces - 32.0 * quarts, 0, " oz");
+            add(to, quarts, 0, rest > 0 ? " qt " : " qt");
+        if (rest > 0 || quarts <= 0)
+            add(to, rest, 0, " oz");
     }
     gb_text_add(to, " (");
     add_litres(to, "fl oz", ounces, cell && quarts > 0 ? 1 : 2, cell);
