@@ -74,8 +74,8 @@ typedef struct gb_batching {
     size_t batch_count;
     double bags_gauged;        /* sum of the batches; the need when there are none */
     bool part_bags;            /* the mixer, or the time, holds less than one bag */
-    double last_needed;        /* what the last batch must hold, in eighths of a bag, in
-                                 thirty-seconds below a quarter */
+    double last_needed;        /* what the last batch must hold, in eighths of a bag; in
+                                  thirty-seconds when it is all and under a quarter */
     gb_duration bag_time;      /* to place one bag of the thinnest layer; NaN when the
                                   pace does not say */
     gb_duration time_to_place; /* of the slowest batch, as it is covered; NaN likewise */

@@ -1,4 +1,4 @@
-#include "cli/command.h"
+#include "cli/jobs.h"
 #include "cli/output.h"
 
 #include <stdio.h>
@@ -41,14 +41,14 @@ static void tell_good(gb_text *out, const gb_good_job *job) {
 }
 
 /* Those of the jobs that have no faults; the faults of the others are in the run. */
-static size_t check_all(gb_run *run, const input *in, gb_good_job *good) {
+static size_t check_all(gb_run *run, const gb_job_list *jobs, gb_good_job *good) {
     size_t count = 0;
-    for (size_t i = 0; i < in->count; i++) {
+    for (size_t i = 0; i < jobs->count; i++) {
         gb_job job;
         gb_plan plan;
-        if (gb_run_plan(run, in->jobs[i], &job, &plan))
-            good[count++] = (gb_good_job){in->jobs[i], job.piece_count, plan.take_count,
-                                          plan.mix_count};
+        if (gb_run_plan(run, jobs->files[i], &job, &plan))
+            good[count++] = (gb_good_job){jobs->files[i], job.piece_count,
+                                          plan.take_count, plan.mix_count};
     }
     return count;
 }
@@ -68,7 +68,7 @@ static int end_in_json(gb_run *run, const input *in, const gb_good_job *good,
 static int run_check(int argc, char **argv) {
     const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
     const struct argp argp = {.parser = parse,
-                              .args_doc = "JOB...",
+                              .args_doc = "JOB|FOLDER...",
                               .doc =
                                   "Reads and plans each JOB and lists every fault of all "
                                   "of them.",
@@ -78,10 +78,18 @@ static int run_check(int argc, char **argv) {
     gb_run run;
     if (!gb_run_start(&run, &in.common))
         return GB_EXIT_IO;
-    gb_good_job *good = gb_arena_take(&run.arena, in.count, sizeof *good);
+    gb_job_list jobs = {.count = 0};
+    bool listed = true;
+    for (size_t i = 0; i < in.count; i++)
+        listed = gb_list_jobs(&run, in.jobs[i], &jobs) && listed;
+    if (!listed) {
+        gb_arena_release(&run.arena);
+        return GB_EXIT_IO;
+    }
+    gb_good_job *good = gb_arena_take(&run.arena, jobs.count, sizeof *good);
     if (good == NULL)
         return gb_run_end(&run, &in.common, GB_NO_MEMORY);
-    size_t count = check_all(&run, &in, good);
+    size_t count = check_all(&run, &jobs, good);
     const char *format = in.common.format;
     if (format != NULL && strcmp(format, "json") == 0)
         return end_in_json(&run, &in, good, count);

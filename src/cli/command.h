@@ -42,6 +42,7 @@ extern const gb_command gb_price_command;
 extern const gb_command gb_mix_command;
 extern const gb_command gb_check_command;
 extern const gb_command gb_keys_command;
+extern const gb_command gb_starter_command;
 
 /* Opens a run with the mix table ready; false with the fault told on stderr. */
 bool gb_run_start(gb_run *run, const gb_common *common);
