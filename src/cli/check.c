@@ -58,6 +58,10 @@ static int end_in_json(gb_run *run, const input *in, const gb_good_job *good,
                        size_t count) {
     gb_status status = gb_write_check_json(good, count, &run->diags, &run->out);
     int result = gb_run_status(run);
+    if (status != GB_OK || run->diags.no_memory || run->out.failed) {
+        (void)fputs("gaugebox: out of memory\n", stderr);
+        status = GB_NO_MEMORY;
+    }
     bool written =
         status == GB_OK &&
         gb_write_out(in->common.output, gb_text_get(&run->out), run->out.length);
