@@ -1,0 +1,137 @@
+#include "write/batch_rows.h"
+#include "write/gauge_rows.h"
+
+#include <math.h>
+
+static void add_today(gb_builder *b, const gb_job *job) {
+    const gb_weather *w = &job->weather;
+    gb_row facts[8];
+    size_t n = 0;
+    const struct {
+        gb_row_code code;
+        gb_show show;
+        double value;
+    } stated[] = {{GB_ROW_FACT_START, GB_SHOW_CLOCK, job->crew.start.s},
+                  {GB_ROW_FACT_AIR, GB_SHOW_TEMP, w->air.c},
+                  {GB_ROW_FACT_LOW, GB_SHOW_TEMP, w->low.c},
+                  {GB_ROW_FACT_WIND, GB_SHOW_SPEED, w->wind.m_s},
+                  {GB_ROW_FACT_HUMIDITY, GB_SHOW_SHARE, w->humidity.of_one},
+                  {GB_ROW_FACT_STONE, GB_SHOW_TEMP, w->stone.c},
+                  {GB_ROW_FACT_BLOCK, GB_SHOW_TEMP, w->block.c}};
+    for (size_t i = 0; i < sizeof stated / sizeof stated[0]; i++)
+        if (!isnan(stated[i].value))
+            facts[n++] =
+                gb_make_row(b, stated[i].code,
+                            GB_FIGURES(gb_num("value", stated[i].show, stated[i].value)));
+    if (w->rain)
+        facts[n++] = GB_MAKE_BARE(b, FACT_RAIN);
+    if (w->at.line == 0)
+        GB_ADD_BARE(b, WEATHER_NOT_STATED);
+    if (n == 0)
+        return;
+    gb_figure all = gb_rows_fig(b, "facts", facts, n);
+    all.whole = true;
+    GB_ADD(b, WEATHER_STATED, all);
+}
+
+static gb_show show_of(gb_kind kind) {
+    switch (kind) {
+    case GB_TEMP:
+        return GB_SHOW_TEMP;
+    case GB_VOLUME:
+        return GB_SHOW_VOLUME;
+    case GB_MASS:
+        return GB_SHOW_MASS;
+    case GB_LENGTH:
+        return GB_SHOW_LENGTH;
+    case GB_SHARE:
+        return GB_SHOW_SHARE;
+    case GB_DURATION:
+        return GB_SHOW_DURATION;
+    default:
+        return GB_SHOW_NUMBER;
+    }
+}
+
+/* A slurry has no sand to heat and no mixer to cool: its pot has words of its own. */
+static gb_row_code pot_row(gb_caution_code code, gb_row_code otherwise) {
+    switch (code) {
+    case GB_C_COLD_40:
+    case GB_C_COLD_32:
+    case GB_C_COLD_25:
+        return GB_ROW_C_COLD_POT;
+    case GB_C_HOT:
+    case GB_C_HOT_SHADE:
+        return GB_ROW_C_HOT_POT;
+    default:
+        return otherwise;
+    }
+}
+
+void gb_add_cautions(gb_builder *b, const gb_mix_plan *p) {
+    static const gb_row_code ROWS[] = {[GB_C_MIXER_SMALL] = GB_ROW_C_MIXER_SMALL,
+                                       [GB_C_MIXER_WEAK] = GB_ROW_C_MIXER_WEAK,
+                                       [GB_C_MIXER_TOO_SMALL] = GB_ROW_C_MIXER_TOO_SMALL,
+                                       [GB_C_MIXER_TOO_WEAK] = GB_ROW_C_MIXER_TOO_WEAK,
+                                       [GB_C_LIFE_TOO_SHORT] = GB_ROW_C_LIFE_TOO_SHORT,
+                                       [GB_C_LIFE_SHORT] = GB_ROW_C_LIFE_SHORT,
+                                       [GB_C_SCORED_THIN] = GB_ROW_C_SCORED_THIN,
+                                       [GB_C_DEPTH_SPREAD] = GB_ROW_C_DEPTH_SPREAD,
+                                       [GB_C_NO_PACE] = GB_ROW_C_NO_PACE,
+                                       [GB_C_SAND_TOO_WET] = GB_ROW_C_SAND_TOO_WET,
+                                       [GB_C_COLD_40] = GB_ROW_C_COLD_40,
+                                       [GB_C_COLD_32] = GB_ROW_C_COLD_32,
+                                       [GB_C_COLD_25] = GB_ROW_C_COLD_25,
+                                       [GB_C_COLD_20] = GB_ROW_C_COLD_20,
+                                       [GB_C_HOT] = GB_ROW_C_HOT,
+                                       [GB_C_HOT_SHADE] = GB_ROW_C_HOT_SHADE,
+                                       [GB_C_STONE_COLD] = GB_ROW_C_STONE_COLD,
+                                       [GB_C_UNITS_COLD] = GB_ROW_C_UNITS_COLD,
+                                       [GB_C_UNITS_FROZEN] = GB_ROW_C_UNITS_FROZEN,
+                                       [GB_C_FROST_DUE] = GB_ROW_C_FROST_DUE,
+                                       [GB_C_RAIN] = GB_ROW_C_RAIN};
+    _Static_assert(sizeof ROWS / sizeof ROWS[0] == GB_CAUTION_CODES,
+                   "a row for every caution");
+    static const char *const SEVERITIES[] = {
+        [GB_NOTE] = "note", [GB_CAUTION] = "caution", [GB_STOP] = "stop"};
+    for (size_t i = 0; i < p->cautions.count; i++) {
+        const gb_caution *c = &p->cautions.list[i];
+        gb_show show = show_of(c->kind);
+        gb_row_code row = p->is_slurry ? pot_row(c->code, ROWS[c->code]) : ROWS[c->code];
+        gb_add_row(b, row,
+                   GB_FIGURES(gb_num("value", show, c->value),
+                              gb_num("limit", show, c->limit),
+                              gb_txt("severity", SEVERITIES[c->severity]),
+                              gb_txt("source", c->source)));
+    }
+}
+
+void gb_add_care(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
+    gb_figure cold = gb_num("cold", GB_SHOW_TEMP, gb_si(GB_TEMP, "F", 40));
+    if (p->is_slurry)
+        GB_ADD(b, ALWAYS_SLURRY, cold);
+    else
+        GB_ADD(b, ALWAYS_BED, cold);
+    gb_hot_limits limits = gb_masonry_hot_limits();
+    bool hot = gb_hot_band(job->weather.air, job->weather.wind) != GB_CAUTION_CODES;
+    if (!hot) /* else the caution says more */
+        GB_ADD(b, ALWAYS_HOT, gb_num("hot", GB_SHOW_TEMP, limits.hot.c),
+               gb_num("windy", GB_SHOW_TEMP, limits.hot_windy.c),
+               gb_num("wind", GB_SHOW_SPEED, limits.wind.m_s),
+               gb_num("life", GB_SHOW_DURATION, p->need.mix->life_hot.s));
+    gb_add_holds(b, p->need.mix);
+    GB_ADD_BARE(b, SAFETY);
+    if (job->site.rinse != NULL)
+        GB_ADD(b, RINSE, gb_txt("where", job->site.rinse));
+    if (job->site.place != NULL)
+        GB_ADD(b, PLACE, gb_txt("where", job->site.place));
+    if (job->site.emergency != NULL)
+        GB_ADD(b, EMERGENCY, gb_txt("who", job->site.emergency));
+    GB_ADD_BARE(b, WHO);
+    add_today(b, job);
+    bool own = p->need.mix->part_count == 0 && p->own_label;
+    if (own)
+        GB_ADD_BARE(b, SOURCE_OWN);
+    else
+        GB_ADD(b, SOURCE, gb_txt("source", p->need.mix->source));
+}
