@@ -13,6 +13,17 @@ echo "text sheet of the demo (A) against parsing the same files with libconfig a
 "$runner" 300 "$program" sheet "$demo" -- \
     "$parse_only" "$demo" "$top"/mixes/{materials,bed,slurry}.cfg
 
+echo "the demo's sheet as JSON (A) against text (B)"
+"$runner" 300 "$program" sheet "$demo" --format json -- "$program" sheet "$demo"
+
+mkdir "$work/jobs"
+for i in $(seq 1000); do
+    sed "s/Town library/Town library $i/" "$demo" >"$work/jobs/$i.cfg"
+done
+echo "check of 1000 jobs in one go (A) against parsing them with libconfig alone (B)"
+"$runner" 10 "$program" check "$work/jobs" -- \
+    "$parse_only" "$work"/jobs/*.cfg "$top"/mixes/{materials,bed,slurry}.cfg
+
 # A job of N landings of slightly different sizes, each bedded and coated.
 job() {
     sed '/^pieces/,$d' "$demo" | sed 's/^  pace = .*/  pace = "40 ft2\/h";/'
