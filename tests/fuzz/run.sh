@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # run.sh BUILD_FOLDER SECONDS: runs each fuzz target for a quarter of the seconds over the
-# project's own files, prints executions and coverage, and fails on any
-# finding. What it finds new stays in the build folder.
+# project's own files, prints executions and coverage, and fails on any finding. What it
+# finds new stays in the build folder.
 set -u
 build=$(readlink -f "$1")
 each=$(($2 / 4))
