@@ -4,6 +4,7 @@
 #define GAUGEBOX_READ_H
 
 #include "gaugebox/buy.h"
+#include "gaugebox/place.h"
 
 /* Memory from malloc, for arenas outside the engine. */
 gb_supply gb_malloc_supply(void);
@@ -45,6 +46,11 @@ typedef struct gb_mix_table gb_mix_table;
    NULL when memory ran out. */
 gb_mix_table *gb_mix_table_open(const char *const *folders, size_t folder_count,
                                 gb_arena *arena, gb_diags *diags);
+
+/* From now on, what is read by this table and with it is kept in `places`, which the
+   caller owns. */
+void gb_mix_table_keep_places(gb_mix_table *table, gb_places *places);
+gb_places *gb_mix_table_places(const gb_mix_table *table);
 
 /* The mix of that id, its family's file read on the first call. NULL with a fault
    reported at `file`:`line` (the place that named it) when there is none. */

@@ -65,10 +65,52 @@ typedef enum gb_row_code {
     GB_ROW_CODES
 } gb_row_code;
 
+/* Which amount of a mix a row speaks of. */
+typedef enum gb_amount {
+    GB_NO_AMOUNT,
+    GB_ONE_BAG,
+    GB_ONE_BATCH,   /* the batch of `batch` */
+    GB_HALF_BATCH,  /* of the first one */
+    GB_MOST_BATCH,  /* what the mixer, or the time, holds */
+    GB_FIRST_CHECK, /* what fewer pieces after the first batch mean */
+    GB_ONE_POT,
+    GB_ALL_OF_IT, /* that the job takes */
+    GB_ASKED_FOR  /* of one mix, without a job */
+} gb_amount;
+
+typedef enum gb_which_water {
+    GB_FIRST_WATER,
+    GB_USUAL_WATER,
+    GB_MOST_WATER
+} gb_which_water;
+
+/* What a row speaks of, for the one who asks how its figures came about; NULL and zero
+   where it speaks of none. */
+typedef struct gb_about {
+    const gb_plan *plan;
+    const struct gb_priced *priced;
+    const struct gb_mix_question *question;
+    const gb_mix_plan *mix;
+    const gb_piece *piece;
+    const gb_take *take;
+    gb_amount amount;
+    size_t batch;
+    size_t part;
+    gb_share moisture;
+    gb_which_water water;
+    const gb_stretch *stretch;
+    const gb_pot *pot;
+    const gb_caution *caution;
+    const gb_hold *hold;
+    const gb_supply_need *supply;
+    const gb_buy_line *line;
+} gb_about;
+
 struct gb_row {
     gb_row_code code;
     const gb_figure *figures;
     size_t count;
+    const gb_about *about; /* NULL unless the sheet is to be explained */
 };
 
 /* A block can be cut out and used by itself. */
@@ -84,12 +126,18 @@ typedef struct gb_sheet {
     size_t count;
 } gb_sheet;
 
-/* Each builds a sheet in the arena; GB_NO_MEMORY. `language` picks the mix table's texts.
- */
-gb_status gb_batch_sheet(const gb_plan *plan, gb_system system, const char *language,
-                         gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
-gb_status gb_takeoff_sheet(const gb_plan *plan, gb_system system, const char *language,
-                           gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
+/* How a sheet is wanted. */
+typedef struct gb_style {
+    gb_system system;
+    const char *language; /* of the mix table's texts */
+    bool explained;       /* rows tell what they are about */
+} gb_style;
+
+/* Each builds a sheet in the arena; GB_NO_MEMORY. */
+gb_status gb_batch_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
+                         gb_sheet *sheet) GB_MUST_USE;
+gb_status gb_takeoff_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
+                           gb_sheet *sheet) GB_MUST_USE;
 
 /* A buy list, and what it was made from. */
 typedef struct gb_priced {
@@ -98,12 +146,11 @@ typedef struct gb_priced {
     const gb_plan *plans;
     size_t plan_count;
 } gb_priced;
-gb_status gb_price_sheet(const gb_priced *priced, gb_system system, const char *language,
-                         gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
+gb_status gb_price_sheet(const gb_priced *priced, gb_style style, gb_arena *arena,
+                         gb_sheet *sheet) GB_MUST_USE;
 
-gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_system system,
-                            const char *language, gb_arena *arena,
-                            gb_sheet *sheet) GB_MUST_USE;
+gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_style style,
+                            gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
 
 /* What was asked of one mix: `bags` of it, gauged with that bucket. */
 typedef struct gb_mix_question {
@@ -114,8 +161,7 @@ typedef struct gb_mix_question {
     gb_share waste;   /* that `wanted` already holds */
     gb_volume bucket;
 } gb_mix_question;
-gb_status gb_mix_sheet(const gb_mix_question *question, gb_system system,
-                       const char *language, gb_arena *arena,
+gb_status gb_mix_sheet(const gb_mix_question *question, gb_style style, gb_arena *arena,
                        gb_sheet *sheet) GB_MUST_USE;
 
 /* The name of a row's code, as NEED. */

@@ -28,7 +28,7 @@ void gb_text_add_clean(gb_text *text, const char *more);
 /* A whole number in decimal. */
 void gb_text_add_int(gb_text *text, int64_t value);
 
-/* value rounded half away from zero to `decimals` (0 to 6) places, a half counting as one
+/* value rounded half away from zero to `decimals` (0 to 9) places, a half counting as one
    when a sum has left it a hair (1e-12 of it) below. Beyond 9e15 after scaling, and for a
    NaN or an infinity, it prints "?". */
 void gb_text_add_fixed(gb_text *text, double value, int decimals);

@@ -77,7 +77,7 @@ static int run_check(int argc, char **argv) {
                                   "Reads and plans each JOB and lists every fault of all "
                                   "of them.",
                               .children = children};
-    input in = {.common = {.no_csv = true}, .jobs = NULL};
+    input in = {.common = {.no_csv = true, .no_explain = true}, .jobs = NULL};
     argp_parse(&argp, argc, argv, 0, NULL, &in);
     gb_run run;
     if (!gb_run_start(&run, &in.common))

@@ -15,8 +15,11 @@ typedef struct gb_common {
     const char *mixes;  /* a folder before the shipped one, or NULL */
     const char *output; /* a file, or NULL: standard output */
     const char *format; /* "text" (or NULL), "json" or "csv" */
+    bool explain;       /* tell how the figures came about, instead of the sheet */
+    const char *figure; /* only this one, or NULL: all */
     bool no_json;       /* set by a command before parsing: it writes text alone */
     bool no_csv;        /* it has no tables */
+    bool no_explain;    /* it has no figures */
 } gb_common;
 
 extern const struct argp gb_common_argp;
@@ -27,7 +30,9 @@ typedef struct gb_run {
     gb_diags diags;
     gb_text out;
     gb_mix_table *table;
+    gb_places places; /* kept when figures are to be explained */
     const char *folders[2];
+    int told; /* the exit status of a fault that was told already; 0: none */
 } gb_run;
 
 typedef struct gb_command {
@@ -61,8 +66,12 @@ bool gb_run_plan(gb_run *run, const char *file, gb_job *job, gb_plan *plan);
 gb_status gb_run_write(gb_run *run, const gb_common *common,
                        const gb_sheet *sheet) GB_MUST_USE;
 
-/* The units to print in: those of the option, else the job's. */
-gb_system gb_run_system(const gb_common *common, gb_system of_job);
+/* The same of an explanation of its figures. */
+gb_status gb_run_explain(gb_run *run, const gb_common *common,
+                         const gb_sheet *sheet) GB_MUST_USE;
+
+/* How the options want a sheet; in the units of the job unless they say otherwise. */
+gb_style gb_run_style(const gb_common *common, gb_system of_job);
 
 /* Parses a quantity of an option, or ends the program with a usage fault. */
 double gb_option_quantity(struct argp_state *state, const char *option, gb_kind kind,

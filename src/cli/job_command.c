@@ -39,8 +39,7 @@ int gb_run_job_command(int argc, char **argv, const char *doc, gb_sheet_builder 
     gb_sheet sheet;
     gb_status status = GB_OK;
     if (gb_run_plan(&run, in.job, &job, &plan)) {
-        gb_system system = gb_run_system(&in.common, job.units);
-        status = build(&plan, system, "en", &run.arena, &sheet);
+        status = build(&plan, gb_run_style(&in.common, job.units), &run.arena, &sheet);
         if (status == GB_OK)
             status = gb_run_write(&run, &in.common, &sheet);
     }

@@ -4,9 +4,8 @@
 
 #include "cli/command.h"
 
-typedef gb_status (*gb_sheet_builder)(const gb_plan *plan, gb_system system,
-                                      const char *language, gb_arena *arena,
-                                      gb_sheet *sheet);
+typedef gb_status (*gb_sheet_builder)(const gb_plan *plan, gb_style style,
+                                      gb_arena *arena, gb_sheet *sheet);
 
 /* Parses `NAME JOB` with the common options, plans, builds, writes. `tables`: the sheet
    has rows for csv. */

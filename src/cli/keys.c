@@ -31,7 +31,7 @@ static int run_keys(int argc, char **argv) {
                                   "The reference of every key that such a file may hold; "
                                   "of a job without an argument.",
                               .children = children};
-    input in = {.common = {.no_json = true}, .kind = "job"};
+    input in = {.common = {.no_json = true, .no_explain = true}, .kind = "job"};
     argp_parse(&argp, argc, argv, 0, NULL, &in);
     gb_run run;
     if (!gb_run_start(&run, &in.common))

@@ -129,8 +129,8 @@ static gb_status list_mixes(gb_run *run, const input *in) {
     gb_sheet sheet;
     if (!gb_mix_list(run->table, &mixes, &count))
         return GB_OK; /* the faults are in the run */
-    gb_status status = gb_mix_list_sheet(mixes, count, gb_run_system(&in->common, GB_US),
-                                         "en", &run->arena, &sheet);
+    gb_style style = gb_run_style(&in->common, GB_US);
+    gb_status status = gb_mix_list_sheet(mixes, count, style, &run->arena, &sheet);
     if (status == GB_OK)
         status = gb_run_write(run, &in->common, &sheet);
     return status;
@@ -151,8 +151,7 @@ static gb_status answer(gb_run *run, const input *in, const gb_mix *mix) {
         q.bags = q.wanted.m3 / q.recipe.yield.m3;
     }
     gb_sheet sheet;
-    status =
-        gb_mix_sheet(&q, gb_run_system(&in->common, GB_US), "en", &run->arena, &sheet);
+    status = gb_mix_sheet(&q, gb_run_style(&in->common, GB_US), &run->arena, &sheet);
     if (status == GB_OK)
         status = gb_run_write(run, &in->common, &sheet);
     return status;

@@ -60,7 +60,7 @@ static gb_status write_list(gb_run *run, const input *in, const gb_job *jobs,
     if (status == GB_OK)
         status = gb_buy(needs, count, book, &run->arena, &list);
     if (status == GB_OK)
-        status = gb_price_sheet(&priced, gb_run_system(&in->common, jobs[0].units), "en",
+        status = gb_price_sheet(&priced, gb_run_style(&in->common, jobs[0].units),
                                 &run->arena, &sheet);
     if (status == GB_OK)
         status = gb_run_write(run, &in->common, &sheet);

@@ -10,13 +10,17 @@
 
 /* ---- common options -------------------------------------------------------------- */
 
-enum { KEY_UNITS = 1001, KEY_MIXES, KEY_FORMAT };
+enum { KEY_UNITS = 1001, KEY_MIXES, KEY_FORMAT, KEY_EXPLAIN };
 
 static const struct argp_option OPTIONS[] = {
     {"units", KEY_UNITS, "us|metric", 0, "units of the output, whatever the file uses",
      1},
     {"format", KEY_FORMAT, "text|json|csv", 0,
      "json has every figure in SI; csv the tables of takeoff and price", 1},
+    {"explain", KEY_EXPLAIN, "FIGURE", OPTION_ARG_OPTIONAL,
+     "instead of the sheet, how its figures came about, down to the lines of your files; "
+     "one FIGURE as --explain=NEED.gross, --explain=NEED or --explain=gross",
+     1},
     {"mixes", KEY_MIXES, "FOLDER", 0, "your own mixes, before the shipped ones", 1},
     {"output", 'o', "FILE", 0, "write to FILE, which appears whole or not at all", 1},
     {0}};
@@ -43,6 +47,17 @@ static error_t parse_common(int key, char *arg, struct argp_state *state) {
         return 0;
     case KEY_FORMAT:
         parse_format(common, arg, state);
+        return 0;
+    case KEY_EXPLAIN:
+        if (common->no_explain)
+            argp_error(state, "this command has no figures to explain");
+        common->explain = true;
+        common->figure = arg;
+        return 0;
+    case ARGP_KEY_END:
+        if (common->explain && common->format != NULL &&
+            strcmp(common->format, "csv") == 0)
+            argp_error(state, "an explanation is text or json");
         return 0;
     case KEY_MIXES:
         common->mixes = arg;
@@ -73,6 +88,8 @@ double gb_option_quantity(struct argp_state *state, const char *option, gb_kind 
 
 gb_status gb_run_write(gb_run *run, const gb_common *common, const gb_sheet *sheet) {
     const char *format = common->format == NULL ? "text" : common->format;
+    if (common->explain)
+        return gb_run_explain(run, common, sheet);
     if (strcmp(format, "json") == 0)
         return gb_write_json(sheet, &run->out);
     if (strcmp(format, "csv") == 0)
@@ -81,10 +98,11 @@ gb_status gb_run_write(gb_run *run, const gb_common *common, const gb_sheet *she
     return GB_OK;
 }
 
-gb_system gb_run_system(const gb_common *common, gb_system of_job) {
-    if (common->units == NULL)
-        return of_job;
-    return strcmp(common->units, "metric") == 0 ? GB_METRIC : GB_US;
+gb_style gb_run_style(const gb_common *common, gb_system of_job) {
+    gb_style style = {.system = of_job, .language = "en", .explained = common->explain};
+    if (common->units != NULL)
+        style.system = strcmp(common->units, "metric") == 0 ? GB_METRIC : GB_US;
+    return style;
 }
 
 /* ---- one run --------------------------------------------------------------------- */
@@ -124,6 +142,9 @@ bool gb_run_start(gb_run *run, const gb_common *common) {
     if (shipped != NULL)
         run->folders[count++] = shipped;
     run->table = gb_mix_table_open(run->folders, count, &run->arena, &run->diags);
+    gb_places_init(&run->places, &run->arena);
+    if (run->table != NULL && common->explain)
+        gb_mix_table_keep_places(run->table, &run->places);
     if (run->table != NULL && shipped != NULL)
         return true;
     (void)fputs("gaugebox: the mix table beside the program cannot be found\n", stderr);
@@ -146,6 +167,8 @@ static int end_status(gb_run *run, const gb_common *common) {
                     stderr);
         return gb_run_status(run);
     }
+    if (run->told != GB_EXIT_DONE)
+        return run->told;
     bool written = gb_write_out(common->output, gb_text_get(&run->out), run->out.length);
     return written ? GB_EXIT_DONE : GB_EXIT_IO;
 }

@@ -72,7 +72,7 @@ static int run_starter(int argc, char **argv) {
                               .doc = "A commented job to start from: gaugebox starter -o "
                                      "job.cfg, then change it.",
                               .children = children};
-    gb_common common = {.no_json = true};
+    gb_common common = {.no_json = true, .no_explain = true};
     argp_parse(&argp, argc, argv, 0, NULL, &common);
     gb_run run;
     if (!gb_run_start(&run, &common))

@@ -103,7 +103,8 @@ void gb_text_add_int(gb_text *text, int64_t value) {
 static const double HAIR = 1e-12; /* of the value, and never over a thousandth */
 
 void gb_text_add_fixed(gb_text *text, double value, int decimals) {
-    static const int64_t POWERS[] = {1, 10, 100, 1000, 10000, 100000, 1000000};
+    static const int64_t POWERS[] = {1,      10,      100,      1000,      10000,
+                                     100000, 1000000, 10000000, 100000000, 1000000000};
     int64_t power = POWERS[decimals];
     double scaled = value * (double)power;
     if (!(fabs(scaled) < 9e15)) {

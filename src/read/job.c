@@ -343,9 +343,11 @@ bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diag
                  gb_job *job) {
     gb_job_file read = {0};
     size_t before = gb_diags_count(diags);
-    job_reader r = {.base = {.file = file, .arena = arena, .diags = diags},
-                    .table = table,
-                    .job = &read.job};
+    gb_places *places = gb_mix_table_places(table);
+    job_reader r = {
+        .base = {.file = file, .arena = arena, .diags = diags, .places = places},
+        .table = table,
+        .job = &read.job};
     if (!gb_read_file(&r.base, &GB_JOB_SCHEMA, &read))
         return false;
     read.job.file = file;
@@ -359,6 +361,8 @@ bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diag
     if (gb_diags_count(diags) > before || diags->no_memory)
         return false;
     *job = read.job;
+    if (places != NULL)
+        gb_places_move(places, &read.job, job, sizeof *job);
     return true;
 }
 

@@ -84,7 +84,8 @@ static void check_suppliers(gb_reader *r, const gb_price_book *book) {
 bool gb_read_prices(const char *file, gb_mix_table *table, gb_arena *arena,
                     gb_diags *diags, gb_price_book *book) {
     gb_price_file read = {0};
-    gb_reader r = {.file = file, .arena = arena, .diags = diags};
+    gb_places *places = gb_mix_table_places(table);
+    gb_reader r = {.file = file, .arena = arena, .diags = diags, .places = places};
     size_t before = gb_diags_count(diags);
     if (!gb_read_file(&r, &GB_PRICE_SCHEMA, &read))
         return false;
@@ -105,6 +106,8 @@ bool gb_read_prices(const char *file, gb_mix_table *table, gb_arena *arena,
     if (gb_diags_count(diags) > before || diags->no_memory)
         return false;
     *book = read.book;
+    if (places != NULL)
+        gb_places_move(places, &read.book, book, sizeof *book);
     return true;
 }
 

@@ -8,7 +8,9 @@ typedef struct gb_reader {
     const char *file;
     gb_arena *arena;
     gb_diags *diags;
-    uint64_t digest; /* of the file, once it is read */
+    uint64_t digest;   /* of the file, once it is read */
+    gb_places *places; /* NULL: they are not kept */
+    const char *shown; /* the file as places name it; NULL: as it is named here */
 } gb_reader;
 
 /* Fills *out (of schema->size bytes) from `group`; reports every fault in it. */

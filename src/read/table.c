@@ -30,6 +30,7 @@ struct gb_mix_table {
     bool materials_broken;
     uint64_t materials_digest;
     family *families;
+    gb_places *places;
 };
 
 static const char MATERIALS[] = "materials";
@@ -46,6 +47,32 @@ gb_mix_table *gb_mix_table_open(const char *const *folders, size_t folder_count,
     table->arena = arena;
     table->diags = diags;
     return table;
+}
+
+void gb_mix_table_keep_places(gb_mix_table *table, gb_places *places) {
+    table->places = places;
+}
+
+gb_places *gb_mix_table_places(const gb_mix_table *table) {
+    return table->places;
+}
+
+/* The shipped folder, the last, lies elsewhere on each machine: places name its files
+   from its own name on, as mixes/bed.cfg. */
+static const char *without_prefix(const gb_mix_table *t, const char *file) {
+    const char *shipped = t->folders[t->folder_count - 1];
+    size_t length = strlen(shipped);
+    const char *slash = strrchr(shipped, '/');
+    bool inside = strncmp(file, shipped, length) == 0 && file[length] == '/';
+    return inside && slash != NULL ? file + (slash - shipped) + 1 : file;
+}
+
+static gb_reader reader_of(const gb_mix_table *t, const char *file) {
+    return (gb_reader){.file = file,
+                       .arena = t->arena,
+                       .diags = t->diags,
+                       .places = t->places,
+                       .shown = without_prefix(t, file)};
 }
 
 static const char *path_of(gb_mix_table *t, const char *folder, const char *name,
@@ -83,6 +110,10 @@ static void add_materials(gb_mix_table *t, const gb_material *list, size_t count
     if (t->material_count > 0)
         memcpy(all, t->materials, t->material_count * sizeof *all);
     memcpy(all + t->material_count, list, count * sizeof *all);
+    if (t->places != NULL) {
+        gb_places_move(t->places, t->materials, all, t->material_count * sizeof *all);
+        gb_places_move(t->places, list, all + t->material_count, count * sizeof *all);
+    }
     t->materials = all;
     t->material_count += count;
 }
@@ -98,7 +129,7 @@ static void read_materials(gb_mix_table *t) {
         if (i + 1 < t->folder_count && access(file, F_OK) != 0)
             continue;
         gb_material_file read = {0};
-        gb_reader reader = {.file = file, .arena = t->arena, .diags = t->diags};
+        gb_reader reader = reader_of(t, file);
         if (!gb_read_file(&reader, &GB_MATERIAL_SCHEMA, &read))
             continue;
         check_materials(t, file, read.list, read.count);
@@ -286,7 +317,7 @@ static family *read_family(gb_mix_table *t, const char *file, const char *id,
     t->families = f;
     read_materials(t);
     gb_mix_file read = {0};
-    gb_reader reader = {.file = file, .arena = t->arena, .diags = t->diags};
+    gb_reader reader = reader_of(t, file);
     size_t faults = gb_diags_count(t->diags);
     f->broken = true;
     if (!gb_read_file(&reader, &GB_MIX_SCHEMA, &read))

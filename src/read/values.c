@@ -24,11 +24,64 @@ static void put_list(void *out, const gb_key *key, const void *list, size_t coun
     put(out, key->count_offset, &count, sizeof count);
 }
 
-/* ---- faults ---------------------------------------------------------------------- */
+/* ---- places ---------------------------------------------------------------------- */
 
 static int line_of(const config_setting_t *setting) {
     return (int)config_setting_source_line(setting);
 }
+
+/* A setting as it was written; "" for groups and lists. */
+static const char *as_written(gb_reader *r, const config_setting_t *s) {
+    gb_text text;
+    gb_text_init(&text, r->arena);
+    switch (config_setting_type(s)) {
+    case CONFIG_TYPE_STRING:
+        gb_text_add(&text, config_setting_get_string(s));
+        break;
+    case CONFIG_TYPE_INT:
+        gb_text_add_int(&text, config_setting_get_int(s));
+        break;
+    case CONFIG_TYPE_FLOAT:
+        gb_text_add_fixed(&text, config_setting_get_float(s), 6);
+        while (text.length > 0 && text.data[text.length - 1] == '0')
+            text.data[--text.length] = '\0';
+        break;
+    default:
+        break;
+    }
+    r->places->failed = r->places->failed || text.failed;
+    return gb_text_get(&text);
+}
+
+static void keep_place(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                       const void *value) {
+    gb_places_add(r->places, (gb_place){.value = value,
+                                        .file = r->shown != NULL ? r->shown : r->file,
+                                        .line = line_of(s),
+                                        .key = key->name,
+                                        .text = as_written(r, s)});
+}
+
+/* A size is two values behind one key, and a list has a place for each of its own. */
+static void keep_places(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                        const void *out) {
+    const char *value = (const char *)out + key->offset;
+    keep_place(r, s, key, value);
+    if (key->kind == GB_KEY_SIZE)
+        keep_place(r, s, key, value + sizeof(gb_length));
+    if (key->kind != GB_KEY_QUANTITIES)
+        return;
+    const double *list = NULL;
+    size_t count = 0;
+    memcpy(&list, value, sizeof list);
+    memcpy(&count, (const char *)out + key->count_offset, sizeof count);
+    int type = config_setting_type(s);
+    bool many = type == CONFIG_TYPE_ARRAY || type == CONFIG_TYPE_LIST;
+    for (size_t i = 0; i < count; i++)
+        keep_place(r, many ? config_setting_get_elem(s, (unsigned)i) : s, key, &list[i]);
+}
+
+/* ---- faults ---------------------------------------------------------------------- */
 
 /* What a setting is, in the words of the person who wrote it. */
 static const char *what_is(const config_setting_t *setting) {
@@ -510,11 +563,13 @@ void gb_read_value(gb_reader *reader, const config_setting_t *setting, const gb_
                                               [GB_KEY_GROUP] = read_child,
                                               [GB_KEY_GROUPS] = read_children};
     READERS[key->kind](reader, setting, key, out);
+    if (reader->places != NULL)
+        keep_places(reader, setting, key, out);
 }
 
 /* ---- what stands for "not stated" ------------------------------------------------- */
 
-static void default_group(const gb_reader *r, const gb_schema *schema, char *out) {
+static void default_group(gb_reader *r, const gb_schema *schema, char *out) {
     for (size_t i = 0; i < schema->key_count; i++)
         gb_default_value(r, &schema->keys[i], out);
 }
@@ -530,13 +585,20 @@ static void default_quantity(const gb_key *key, void *out) {
     put_double(out, key, value);
 }
 
-void gb_default_value(const gb_reader *reader, const gb_key *key, void *out) {
+void gb_default_value(gb_reader *reader, const gb_key *key, void *out) {
     size_t whole = (size_t)plain(key->fallback, 0);
     int choice = key->kind == GB_KEY_CHOICE && key->fallback != NULL
                      ? choice_index(key, key->fallback)
                      : 0;
     const gb_length none[2] = {{GB_NONE}, {GB_NONE}};
     const gb_pace no_pace = {GB_NONE, GB_NONE, GB_NONE, 0};
+    if (reader->places != NULL && key->fallback != NULL)
+        gb_places_add(
+            reader->places,
+            (gb_place){.value = (char *)out + key->offset,
+                       .file = reader->shown != NULL ? reader->shown : reader->file,
+                       .key = key->name,
+                       .text = key->fallback});
     switch (key->kind) {
     case GB_KEY_QUANTITY:
     case GB_KEY_NUMBER:

@@ -9,6 +9,6 @@ void gb_read_value(gb_reader *reader, const config_setting_t *setting, const gb_
                    void *out);
 
 /* Writes the key's fallback, or what stands for "not stated", into *out. */
-void gb_default_value(const gb_reader *reader, const gb_key *key, void *out);
+void gb_default_value(gb_reader *reader, const gb_key *key, void *out);
 
 #endif

@@ -21,6 +21,8 @@ static void add_take(gb_builder *b, const gb_take *t) {
     static const gb_row_code FACES[] = {[GB_BACK] = GB_ROW_ON_BACK,
                                         [GB_BED_FACE] = GB_ROW_ON_BED,
                                         [GB_BOTH_FACES] = GB_ROW_ON_BOTH};
+    b->about.take = t;
+    b->about.piece = t->piece;
     gb_figure name = gb_txt("name", t->piece->name);
     gb_figure count = gb_num("count", GB_SHOW_COUNT, t->units);
     gb_figure depth = gb_num("depth", GB_SHOW_LENGTH, t->depth.m);
@@ -73,6 +75,7 @@ static void add_limit(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     const gb_batching *k = &p->batching;
     const gb_recipe *r = &p->recipe;
     double next = k->most_bags + (k->part_bags ? 0.125 : 1.0);
+    b->about.amount = GB_MOST_BATCH;
     gb_figure most = gb_bags_fig(b, "most", k->most_bags);
     gb_figure more = gb_num("next", GB_SHOW_FRACTION, next);
     switch (k->limit) {
@@ -122,6 +125,7 @@ static void add_amount(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
 
 static void add_half(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
                      double bags) {
+    b->about.amount = GB_HALF_BATCH;
     if (p->need.mix->part_count == 0)
         GB_ADD(b, HALF_BLEND, gb_bags_fig(b, "bags", bags),
                gb_num("mass", GB_SHOW_MASS, p->recipe.bag.kg * bags));
@@ -137,6 +141,8 @@ static void add_last(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     double last = k->batches[k->batch_count - 1].bags;
     if (fabs(last - k->batches[0].bags) < GB_SAME)
         return;
+    b->about.amount = GB_ONE_BATCH;
+    b->about.batch = k->batch_count - 1;
     if (p->need.mix->part_count == 0)
         GB_ADD(b, LAST_BLEND, gb_bags_fig(b, "bags", last));
     else
@@ -146,9 +152,12 @@ static void add_last(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
 
 static void add_one_batch(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     double bags = p->batching.batches[0].bags;
+    b->about.amount = GB_ONE_BATCH;
+    b->about.batch = 0;
     add_amount(b, job, p, bags);
     gb_add_makes(b, &p->recipe, bags);
     add_limit(b, job, p);
+    b->about.amount = GB_ONE_BATCH;
     gb_add_water(b, p->need.mix, &p->recipe, bags, gb_job_moisture(job));
     if (p->recipe.sand.kg > 0)
         GB_ADD_BARE(b, SAND_TODAY);
@@ -171,9 +180,12 @@ static void add_on_site(gb_builder *b, const gb_job *job, const gb_mix_plan *p) 
     gb_row rows[GB_MOST_PARTS + 2];
     size_t n = 0;
     double bags = gb_bags_used(p);
+    b->about.amount = GB_ALL_OF_IT;
+    b->about.moisture = gb_job_moisture(job);
     if (mix->part_count == 0)
         rows[n++] = site_bags(b, bags, p->recipe.bag.kg, &mix->title);
     for (size_t i = 0; i < mix->part_count; i++) {
+        b->about.part = i;
         const gb_material *m = mix->parts[i].material;
         double kg = p->recipe.part[i].kg * bags;
         double pack = gb_job_pack(job, m).kg;
@@ -192,12 +204,13 @@ static void add_on_site(gb_builder *b, const gb_job *job, const gb_mix_plan *p) 
     GB_ADD(b, ON_SITE, gb_rows_fig(b, "items", rows, n));
 }
 
-gb_status gb_batch_sheet(const gb_plan *plan, gb_system system, const char *language,
-                         gb_arena *arena, gb_sheet *sheet) {
+gb_status gb_batch_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
+                         gb_sheet *sheet) {
     gb_builder b;
-    gb_builder_init(&b, language, arena);
+    gb_builder_init(&b, style, arena);
     for (size_t i = 0; i < plan->mix_count; i++) {
         const gb_mix_plan *p = &plan->mixes[i];
+        b.about = (gb_about){.plan = plan, .mix = p};
         add_head(&b, plan, p);
         gb_add_cautions(&b, p);
         if (p->is_slurry)
@@ -212,5 +225,5 @@ gb_status gb_batch_sheet(const gb_plan *plan, gb_system system, const char *lang
         gb_add_care(&b, plan->job, p);
         gb_end_block(&b);
     }
-    return gb_finish_sheet(&b, "sheet", system, sheet);
+    return gb_finish_sheet(&b, "sheet", sheet);
 }

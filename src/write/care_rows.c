@@ -96,6 +96,7 @@ void gb_add_cautions(gb_builder *b, const gb_mix_plan *p) {
         [GB_NOTE] = "note", [GB_CAUTION] = "caution", [GB_STOP] = "stop"};
     for (size_t i = 0; i < p->cautions.count; i++) {
         const gb_caution *c = &p->cautions.list[i];
+        b->about.caution = c;
         gb_show show = show_of(c->kind);
         gb_row_code row = p->is_slurry ? pot_row(c->code, ROWS[c->code]) : ROWS[c->code];
         gb_add_row(b, row,

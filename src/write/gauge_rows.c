@@ -50,9 +50,11 @@ static gb_row loose_row(gb_builder *b, const gb_part *part, double kg,
 gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
                        double bags, const gb_gauge *gauge) {
     gb_row rows[GB_MOST_PARTS];
+    b->about.moisture = gauge->moisture;
     for (size_t i = 0; i < mix->part_count; i++) {
         const gb_part *part = &mix->parts[i];
         double kg = recipe->part[i].kg * bags;
+        b->about.part = i;
         rows[i] = i == 0 ? binder_row(b, part, kg, bags) : loose_row(b, part, kg, gauge);
     }
     gb_figure parts = gb_rows_fig(b, "parts", rows, mix->part_count);
@@ -63,7 +65,9 @@ gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe
 gb_figure gb_pot_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
                            double bags, gb_share moisture) {
     gb_row rows[GB_MOST_PARTS];
+    b->about.moisture = moisture;
     for (size_t i = 0; i < mix->part_count; i++) {
+        b->about.part = i;
         const gb_material *m = mix->parts[i].material;
         double lying = m->kind == GB_SAND ? 1.0 + moisture.of_one : 1.0;
         double kg = recipe->part[i].kg * bags * lying;
@@ -156,6 +160,7 @@ static void add_cells(gb_builder *b, gb_row_code code, const gb_figure *head,
 
 static void add_state(gb_builder *b, const gb_mix *mix, const gb_recipe *r, double bags,
                       bool ounces, gb_share moisture, gb_share today) {
+    b->about.moisture = moisture;
     gb_figure head[] = {gb_state_fig(b, moisture),
                         gb_mark("mark", moisture.of_one == today.of_one ? ">" : "")};
     gb_water_row row = {0};
@@ -181,6 +186,7 @@ static void add_plain_water(gb_builder *b, const gb_mix *mix, const gb_recipe *r
                             double bags, bool ounces, gb_row what) {
     gb_water_row row = {0};
     gb_figure head = whole_fig(b, "what", what);
+    b->about.moisture = (gb_share){0};
     if (gb_water_to_add(mix, r, (gb_share){0}, bags, &row) == GB_OK)
         add_cells(b, GB_ROW_WATER_BAG, &head, 1, ounces, &row);
 }
@@ -200,12 +206,14 @@ void gb_add_water(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, dou
     if (bags < 1.0 - GB_SAME)
         amounts[0] = bags;
     bool sand = recipe->sand.kg > 0;
+    gb_amount asked = b->about.amount;
     /* One unit in a table: that of the smallest amount. */
     bool ounces = needs_ounces(mix, recipe, amounts[0]);
     gb_figure units = gb_num("units", GB_SHOW_WATER_UNITS, ounces ? 1 : 0);
     if (!sand)
         GB_ADD(b, WATER_WORDS, gb_mark("what", ""), units);
     for (size_t i = 0; i < count; i++) {
+        b->about.amount = i + 1 < count ? GB_ONE_BAG : asked;
         gb_row what = amount_row(b, recipe, amounts[i]);
         if (sand) {
             GB_ADD(b, WATER_WORDS, whole_fig(b, "what", what), units);
@@ -223,6 +231,7 @@ void gb_add_water_below(gb_builder *b, const gb_mix *mix, const gb_recipe *recip
     if (recipe->sand.kg > 0) {
         add_states(b, mix, recipe, bags, ounces, today);
     } else if (gb_water_to_add(mix, recipe, (gb_share){0}, bags, &row) == GB_OK) {
+        b->about.moisture = (gb_share){0};
         water_figures w = round_water(ounces ? GB_SHOW_WATER_FINE : GB_SHOW_WATER, &row);
         GB_ADD(b, PART_WATER_PLAIN, w.first, w.usual, w.most);
     }
@@ -244,6 +253,7 @@ void gb_add_mixing(gb_builder *b, const gb_mix *mix, bool by_hand) {
 void gb_add_holds(gb_builder *b, const gb_mix *mix) {
     for (size_t i = 0; i < mix->hold_count; i++) {
         const gb_hold *h = &mix->holds[i];
+        b->about.hold = h;
         gb_figure what = gb_words_fig(b, "what", &h->what);
         gb_figure least = gb_num("least", GB_SHOW_DURATION, h->least.s);
         if (isnan(h->most.s))

@@ -1,3 +1,5 @@
+#include "write/json.h"
+
 #include "write/figures.h"
 
 #include "gaugebox/digest.h"
@@ -72,8 +74,7 @@ static int add_chunk(const char *bytes, size_t count, void *to) {
     return text->failed ? -1 : 0;
 }
 
-/* Takes `root`, adds the head, writes and frees it. */
-static gb_status dump(json_t *root, const char *kind, gb_text *to) {
+gb_status gb_dump_json(json_t *root, const char *kind, gb_text *to) {
     static const size_t FLAGS = JSON_INDENT(1) | JSON_REAL_PRECISION(12);
     json_t *head = json_pack("{s:i, s:s, s:s, s:s}", "format", 1, "program", "gaugebox",
                              "version", gb_version(), "kind", kind);
@@ -87,10 +88,10 @@ static gb_status dump(json_t *root, const char *kind, gb_text *to) {
 
 gb_status gb_write_json(const gb_sheet *sheet, gb_text *to) {
     json_t *blocks = blocks_of(sheet, to->arena);
-    return dump(json_pack("{s:o}", "blocks", blocks), sheet->kind, to);
+    return gb_dump_json(json_pack("{s:o}", "blocks", blocks), sheet->kind, to);
 }
 
-static const char *clean(const char *text, gb_arena *arena) {
+const char *gb_clean_copy(const char *text, gb_arena *arena) {
     gb_text shown;
     gb_text_init(&shown, arena);
     gb_text_add_clean(&shown, text);
@@ -101,7 +102,7 @@ static json_t *good_jobs(const gb_good_job *jobs, size_t count, gb_arena *arena)
     json_t *list = json_array();
     for (size_t i = 0; i < count && list != NULL; i++) {
         json_t *one =
-            json_pack("{s:s, s:I, s:I, s:I}", "file", clean(jobs[i].file, arena),
+            json_pack("{s:s, s:I, s:I, s:I}", "file", gb_clean_copy(jobs[i].file, arena),
                       "pieces", (json_int_t)jobs[i].pieces, "layers",
                       (json_int_t)jobs[i].layers, "mixes", (json_int_t)jobs[i].mixes);
         if (json_array_append_new(list, one) != 0) {
@@ -116,8 +117,8 @@ static json_t *faults_of(const gb_diags *diags, gb_arena *arena) {
     json_t *list = json_array();
     for (size_t i = 0; i < diags->count && list != NULL; i++) {
         const gb_diag *d = &diags->list[i];
-        json_t *one = json_pack("{s:s, s:i, s:s}", "file", clean(d->file, arena), "line",
-                                d->line, "text", clean(d->text, arena));
+        json_t *one = json_pack("{s:s, s:i, s:s}", "file", gb_clean_copy(d->file, arena),
+                                "line", d->line, "text", gb_clean_copy(d->text, arena));
         if (json_array_append_new(list, one) != 0) {
             json_decref(list);
             return NULL;
@@ -133,5 +134,5 @@ gb_status gb_write_check_json(const gb_good_job *jobs, size_t job_count, gb_diag
     json_t *faults = faults_of(diags, to->arena);
     json_t *root = json_pack("{s:o, s:o, s:I}", "jobs", good, "faults", faults,
                              "more_faults", (json_int_t)diags->more);
-    return dump(root, "check", to);
+    return gb_dump_json(root, "check", to);
 }

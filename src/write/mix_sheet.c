@@ -11,10 +11,10 @@ static gb_figure uses_fig(gb_builder *b, unsigned uses) {
     return gb_rows_fig(b, "uses", rows, n);
 }
 
-gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_system system,
-                            const char *language, gb_arena *arena, gb_sheet *sheet) {
+gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_style style,
+                            gb_arena *arena, gb_sheet *sheet) {
     gb_builder b;
-    gb_builder_init(&b, language, arena);
+    gb_builder_init(&b, style, arena);
     GB_ADD_BARE(&b, LIST_TITLE);
     for (size_t i = 0; i < count; i++) {
         GB_ADD(&b, LIST_MIX, gb_txt("id", mixes[i]->id),
@@ -22,7 +22,7 @@ gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_system 
         GB_ADD(&b, LIST_USES, uses_fig(&b, mixes[i]->uses));
     }
     gb_end_block(&b);
-    return gb_finish_sheet(&b, "mixes", system, sheet);
+    return gb_finish_sheet(&b, "mixes", sheet);
 }
 
 static void add_question(gb_builder *b, const gb_mix_question *q) {
@@ -39,10 +39,11 @@ static void add_question(gb_builder *b, const gb_mix_question *q) {
         GB_ADD(b, QUESTION_WASTE, gb_num("waste", GB_SHOW_SHARE, q->waste.of_one));
 }
 
-gb_status gb_mix_sheet(const gb_mix_question *q, gb_system system, const char *language,
-                       gb_arena *arena, gb_sheet *sheet) {
+gb_status gb_mix_sheet(const gb_mix_question *q, gb_style style, gb_arena *arena,
+                       gb_sheet *sheet) {
     gb_builder b;
-    gb_builder_init(&b, language, arena);
+    gb_builder_init(&b, style, arena);
+    b.about = (gb_about){.question = q, .amount = GB_ASKED_FOR};
     const gb_mix *mix = q->mix;
     const gb_gauge gauge = {q->bucket, gb_sand_moisture(GB_DAMP)};
     GB_ADD(&b, TITLE, gb_words_fig(&b, "title", &mix->title));
@@ -62,5 +63,5 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_system system, const char *l
     GB_ADD_BARE(&b, WHO);
     GB_ADD(&b, SOURCE, gb_txt("source", mix->source));
     gb_end_block(&b);
-    return gb_finish_sheet(&b, "mix", system, sheet);
+    return gb_finish_sheet(&b, "mix", sheet);
 }

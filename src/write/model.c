@@ -4,8 +4,8 @@
 
 #include <string.h>
 
-void gb_builder_init(gb_builder *b, const char *language, gb_arena *arena) {
-    *b = (gb_builder){.arena = arena, .language = language};
+void gb_builder_init(gb_builder *b, gb_style style, gb_arena *arena) {
+    *b = (gb_builder){.arena = arena, .style = style};
 }
 
 /* Doubles a list; the blocks point into rows by index until the sheet is finished. */
@@ -23,9 +23,20 @@ static void *grow(gb_builder *b, const void *list, size_t count, size_t *room,
     return copy;
 }
 
+static const gb_about *keep_about(gb_builder *b) {
+    gb_about *copy = gb_arena_take(b->arena, 1, sizeof *copy);
+    if (copy == NULL)
+        b->failed = true;
+    else
+        *copy = b->about;
+    return copy;
+}
+
 gb_row gb_make_row(gb_builder *b, gb_row_code code, const gb_figure *figures,
                    size_t count) {
     gb_row row = {.code = code, .figures = NULL, .count = count};
+    if (b->style.explained)
+        row.about = keep_about(b);
     if (count == 0)
         return row;
     gb_figure *copy = gb_arena_take(b->arena, count, sizeof *copy);
@@ -65,8 +76,7 @@ void gb_end_block(gb_builder *b) {
     b->block_start = b->row_count;
 }
 
-gb_status gb_finish_sheet(gb_builder *b, const char *kind, gb_system system,
-                          gb_sheet *sheet) {
+gb_status gb_finish_sheet(gb_builder *b, const char *kind, gb_sheet *sheet) {
     if (b->failed)
         return GB_NO_MEMORY;
     size_t at = 0;
@@ -74,7 +84,7 @@ gb_status gb_finish_sheet(gb_builder *b, const char *kind, gb_system system,
         b->blocks[i].rows = &b->rows[at];
         at += b->blocks[i].count;
     }
-    *sheet = (gb_sheet){kind, system, b->blocks, b->block_count};
+    *sheet = (gb_sheet){kind, b->style.system, b->blocks, b->block_count};
     return GB_OK;
 }
 
@@ -99,7 +109,7 @@ gb_figure gb_mark(const char *name, const char *text) {
 }
 
 gb_figure gb_words_fig(const gb_builder *b, const char *name, const gb_words *words) {
-    return gb_txt(name, gb_words_in(words, b->language));
+    return gb_txt(name, gb_words_in(words, b->style.language));
 }
 
 gb_figure gb_rows_fig(gb_builder *b, const char *name, const gb_row *rows, size_t count) {

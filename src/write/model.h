@@ -6,7 +6,8 @@
 
 typedef struct gb_builder {
     gb_arena *arena;
-    const char *language;
+    gb_style style;
+    gb_about about; /* of the rows that are made from now on */
     gb_row *rows;
     size_t row_count, row_room;
     size_t block_start;
@@ -15,12 +16,11 @@ typedef struct gb_builder {
     bool failed;
 } gb_builder;
 
-void gb_builder_init(gb_builder *b, const char *language, gb_arena *arena);
+void gb_builder_init(gb_builder *b, gb_style style, gb_arena *arena);
 void gb_add_row(gb_builder *b, gb_row_code code, const gb_figure *figures, size_t count);
 /* Ends the block in hand. */
 void gb_end_block(gb_builder *b);
-gb_status gb_finish_sheet(gb_builder *b, const char *kind, gb_system system,
-                          gb_sheet *sheet) GB_MUST_USE;
+gb_status gb_finish_sheet(gb_builder *b, const char *kind, gb_sheet *sheet) GB_MUST_USE;
 
 /* A row that is part of another one. */
 gb_row gb_make_row(gb_builder *b, gb_row_code code, const gb_figure *figures,

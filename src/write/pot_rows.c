@@ -9,6 +9,9 @@ static void add_pot_water(gb_builder *b, gb_row which, double kg, gb_rounding ro
 
 static void add_pot(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
                     const gb_pot *pot) {
+    b->about.pot = pot;
+    b->about.take = pot->take;
+    b->about.amount = GB_ONE_POT;
     gb_figure name = gb_txt("name", pot->take->piece->name);
     gb_figure area = gb_num("area", GB_SHOW_AREA_HALF, pot->area.m2);
     gb_figure depth = gb_num("depth", GB_SHOW_LENGTH, pot->depth.m);
@@ -20,8 +23,11 @@ static void add_pot(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
                depth, parts, count);
     else
         GB_ADD(b, POT_AREA, name, area, depth, parts, count);
+    b->about.water = GB_FIRST_WATER;
     add_pot_water(b, GB_MAKE_BARE(b, FIRST_WATER), pot->first.kg, GB_DOWN);
+    b->about.water = GB_USUAL_WATER;
     add_pot_water(b, GB_MAKE_BARE(b, USUAL_WATER), pot->usual.kg, GB_NEAREST);
+    b->about.water = GB_MOST_WATER;
     add_pot_water(b, GB_MAKE_BARE(b, MOST_WATER), pot->most.kg, GB_DOWN);
     gb_length scored = gb_usual_slurry(GB_SCORED);
     if (gb_under(pot->depth.m / scored.m, 1.0))

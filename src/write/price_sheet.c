@@ -6,6 +6,8 @@
 
 static void add_line(gb_builder *b, const gb_buy_line *l, const gb_price_book *book) {
     const gb_supply_need *n = l->need;
+    b->about.line = l;
+    b->about.supply = n;
     const gb_words *title = n->material != NULL ? &n->material->title : &n->blend->title;
     gb_figure material = gb_words_fig(b, "material", title);
     gb_figure need = gb_num_up("need", GB_SHOW_MASS, n->lying.kg);
@@ -59,12 +61,13 @@ static void add_title(gb_builder *b, const gb_priced *priced) {
     GB_ADD(b, PRICE_TITLE, gb_rows_fig(b, "jobs", jobs, priced->plan_count));
 }
 
-gb_status gb_price_sheet(const gb_priced *priced, gb_system system, const char *language,
-                         gb_arena *arena, gb_sheet *sheet) {
+gb_status gb_price_sheet(const gb_priced *priced, gb_style style, gb_arena *arena,
+                         gb_sheet *sheet) {
     const gb_buy_list *list = priced->list;
     const gb_price_book *book = priced->book;
     gb_builder b;
-    gb_builder_init(&b, language, arena);
+    gb_builder_init(&b, style, arena);
+    b.about.priced = priced;
     add_title(&b, priced);
     add_numbers(&b, priced);
     for (size_t i = 0; i < list->line_count; i++)
@@ -82,5 +85,5 @@ gb_status gb_price_sheet(const gb_priced *priced, gb_system system, const char *
                gb_num("missing", GB_SHOW_COUNT, (double)list->missing));
     GB_ADD(&b, PRICES_FROM, gb_txt("file", book->file));
     gb_end_block(&b);
-    return gb_finish_sheet(&b, "price", system, sheet);
+    return gb_finish_sheet(&b, "price", sheet);
 }

@@ -3,6 +3,7 @@
 #include <math.h>
 
 static void add_piece(gb_builder *b, const gb_piece *p) {
+    b->about.piece = p;
     double n = (double)p->count;
     gb_figure name = gb_txt("name", p->name);
     gb_figure count = gb_num("count", GB_SHOW_COUNT, n);
@@ -19,6 +20,7 @@ static void add_piece(gb_builder *b, const gb_piece *p) {
 }
 
 static void add_layer(gb_builder *b, const gb_take *t) {
+    b->about.take = t;
     gb_figure kind = gb_row_fig(b, "kind", gb_kind_row(b, t->layer->kind));
     gb_figure mix = gb_txt("mix", t->layer->mix.text);
     gb_figure net = gb_num("net", GB_SHOW_VOLUME_FINE, t->net.m3);
@@ -49,6 +51,9 @@ static void add_pieces(gb_builder *b, const gb_plan *plan) {
 
 static void add_need(gb_builder *b, const gb_mix_plan *p, gb_share moisture) {
     const gb_need *n = &p->need;
+    b->about.mix = p;
+    b->about.amount = GB_ALL_OF_IT;
+    b->about.moisture = moisture;
     GB_ADD(b, NEED_LINE, gb_txt("mix", n->mix->id));
     GB_ADD(b, NEED_NET, gb_num("net", GB_SHOW_VOLUME_FINE, n->net.m3),
            gb_num("waste", GB_SHOW_SHARE, n->waste.of_one),
@@ -68,6 +73,7 @@ static void add_need(gb_builder *b, const gb_mix_plan *p, gb_share moisture) {
 }
 
 static void add_supply(gb_builder *b, const gb_supply_need *s) {
+    b->about.supply = s;
     const gb_words *title = s->material != NULL ? &s->material->title : &s->blend->title;
     gb_figure material = gb_words_fig(b, "material", title);
     gb_figure mass = gb_num("mass", GB_SHOW_MASS, s->lying.kg);
@@ -83,10 +89,11 @@ static void add_supply(gb_builder *b, const gb_supply_need *s) {
         GB_ADD(b, SUPPLY_MASS, material, mass);
 }
 
-gb_status gb_takeoff_sheet(const gb_plan *plan, gb_system system, const char *language,
-                           gb_arena *arena, gb_sheet *sheet) {
+gb_status gb_takeoff_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
+                           gb_sheet *sheet) {
     gb_builder b;
-    gb_builder_init(&b, language, arena);
+    gb_builder_init(&b, style, arena);
+    b.about.plan = plan;
     add_pieces(&b, plan);
     GB_ADD_BARE(&b, NEEDS_TITLE);
     for (size_t i = 0; i < plan->mix_count; i++)
@@ -98,5 +105,5 @@ gb_status gb_takeoff_sheet(const gb_plan *plan, gb_system system, const char *la
     GB_ADD(&b, TOTAL_WATER,
            gb_num("water", GB_SHOW_WATER, plan->water.m3 * GB_WATER_KG_M3));
     gb_end_block(&b);
-    return gb_finish_sheet(&b, "takeoff", system, sheet);
+    return gb_finish_sheet(&b, "takeoff", sheet);
 }

@@ -62,6 +62,7 @@ static gb_figure covers_fig(gb_builder *b, const gb_batch *batch) {
         const gb_stretch *s = &batch->stretches[i];
         if (is_begun_only(s, batch))
             continue;
+        b->about.stretch = s;
         rows[n++] = s->take->units > 1.0 ? cover_many(b, s) : cover_single(b, s);
     }
     gb_figure covers = gb_rows_fig(b, "covers", rows, n);
@@ -71,6 +72,7 @@ static gb_figure covers_fig(gb_builder *b, const gb_batch *batch) {
 
 static void add_first_check(gb_builder *b, const gb_mix_plan *p) {
     const gb_first_check *f = &p->first_check;
+    b->about.amount = GB_FIRST_CHECK;
     bool blend = p->need.mix->part_count == 0;
     double bags = gb_round(f->bags, blend ? 1.0 : 0.125, GB_UP);
     gb_figure pieces = gb_num("pieces", GB_SHOW_COUNT, (double)f->pieces);
@@ -88,7 +90,9 @@ static void add_first_check(gb_builder *b, const gb_mix_plan *p) {
 
 void gb_add_batches(gb_builder *b, const gb_mix_plan *p) {
     const gb_batching *k = &p->batching;
+    b->about.amount = GB_ONE_BATCH;
     for (size_t i = 0; i < k->batch_count; i++) {
+        b->about.batch = i;
         GB_ADD(b, BATCH_LINE, gb_num("n", GB_SHOW_COUNT, (double)(i + 1)),
                gb_num("total", GB_SHOW_COUNT, (double)k->batch_count),
                gb_bags_fig(b, "bags", k->batches[i].bags), covers_fig(b, &k->batches[i]));

@@ -26,11 +26,15 @@ for job in "$top"/examples/*/job.cfg; do
         for command in sheet takeoff price check; do
             make_json 0 "$command" "$job" --units "$units"
         done
+        for command in sheet takeoff price; do
+            make_json 0 "$command" "$job" --units "$units" --explain
+        done
     done
 done
 for job in "$top"/tests/jobs/*-good/job.cfg; do
     make_json 0 sheet "$job"
     make_json 0 takeoff "$job"
+    make_json 0 sheet "$job" --explain
 done
 make_json 0 mix
 for mix in $("$program" mix | grep -oE '^[a-z]+/[a-z0-9-]+'); do

@@ -27,6 +27,7 @@ for job in examples/*/job.cfg tests/jobs/*-good/job.cfg; do
         compare takeoff "$job" --format "$format" --units metric
     done
     compare takeoff "$job" --format csv
+    compare sheet "$job" --explain
 done
 for job in examples/*/job.cfg; do
     for format in text json csv; do

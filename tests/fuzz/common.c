@@ -97,7 +97,8 @@ void fuzz_sheets(fuzz_run *run, const gb_job *job) {
         return;
     }
     expect_covered(&plan);
-    fuzz_expect(gb_batch_sheet(&plan, job->units, "en", &run->arena, &sheet) == GB_OK,
+    fuzz_expect(gb_batch_sheet(&plan, (gb_style){job->units, "en", false}, &run->arena,
+                               &sheet) == GB_OK,
                 "batch sheet");
     write_all(run, &sheet);
     fuzz_expect(gb_takeoff_sheet(&plan, GB_METRIC, "es", &run->arena, &sheet) == GB_OK,

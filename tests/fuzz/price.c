@@ -21,7 +21,8 @@ static void buy(fuzz_run *run, const gb_price_book *book) {
     const gb_priced priced = {&list, book, &plan, 1};
     gb_text text;
     gb_text_init(&text, &run->arena);
-    fuzz_expect(gb_price_sheet(&priced, GB_US, "en", &run->arena, &sheet) == GB_OK,
+    fuzz_expect(gb_price_sheet(&priced, (gb_style){GB_US, "en", false}, &run->arena,
+                               &sheet) == GB_OK,
                 "price sheet");
     gb_write_text(&sheet, &text);
     fuzz_text(&text);

@@ -80,14 +80,17 @@ static gb_status buy(const gb_plan *plan, gb_arena *arena) {
     return gb_buy(plan->supplies, plan->supply_count, &BOOK, arena, &list);
 }
 
+/* Explained, so that what rows are about is allocated too. */
+static const gb_style STYLE = {GB_US, "en", true};
+
 static gb_status batch_sheet(const gb_plan *plan, gb_arena *arena) {
     gb_sheet sheet;
-    return gb_batch_sheet(plan, GB_US, "en", arena, &sheet);
+    return gb_batch_sheet(plan, STYLE, arena, &sheet);
 }
 
 static gb_status takeoff_sheet(const gb_plan *plan, gb_arena *arena) {
     gb_sheet sheet;
-    return gb_takeoff_sheet(plan, GB_METRIC, "en", arena, &sheet);
+    return gb_takeoff_sheet(plan, STYLE, arena, &sheet);
 }
 
 static gb_status price_sheet(const gb_plan *plan, gb_arena *arena) {
@@ -96,7 +99,7 @@ static gb_status price_sheet(const gb_plan *plan, gb_arena *arena) {
     gb_status status = gb_buy(plan->supplies, plan->supply_count, &BOOK, arena, &list);
     gb_priced priced = {&list, &BOOK, plan, 1};
     if (status == GB_OK)
-        status = gb_price_sheet(&priced, GB_US, "en", arena, &sheet);
+        status = gb_price_sheet(&priced, STYLE, arena, &sheet);
     return status;
 }
 

@@ -1,0 +1,115 @@
+#include "explain/chains.h"
+
+#include "gaugebox/count.h"
+
+#include <math.h>
+
+/* ---- values ------------------------------------------------------------------------ */
+
+static const gb_why *weather(gb_explainer *x, const char *name, const gb_temp *at) {
+    return gb_stated(x, name, NULL, GB_TEMP, &at->c, NULL);
+}
+
+static const gb_why *coldest(gb_explainer *x, const gb_about *a) {
+    const gb_weather *w = &a->plan->job->weather;
+    const gb_why *units[2];
+    size_t n = 0;
+    if (!isnan(w->stone.c))
+        units[n++] = weather(x, "stone", &w->stone);
+    if (!isnan(w->block.c))
+        units[n++] = weather(x, "block", &w->block);
+    return GB_WHY(x, "coldest", GB_TEMP, a->caution->value, "least()", .inputs = units,
+                  .input_count = n);
+}
+
+/* The layer whose depths differ most, or whose slurry on a scored back is thinnest. */
+static const gb_take *layer_of(const gb_about *a) {
+    const gb_need *n = &a->mix->need;
+    bool spread = a->caution->code == GB_C_DEPTH_SPREAD;
+    for (size_t i = 0; i < n->take_count; i++) {
+        const gb_take *t = n->takes[i];
+        if (spread ? t->depth_se.m / t->depth.m == a->caution->value
+                   : t->layer->kind == GB_SLURRY && t->depth.m == a->caution->value)
+            return t;
+    }
+    return NULL;
+}
+
+static const gb_why *of_layer(gb_explainer *x, const gb_about *a) {
+    const gb_take *t = layer_of(a);
+    if (t == NULL)
+        return NULL;
+    if (a->caution->code == GB_C_SCORED_THIN)
+        return gb_why_depth(x, t);
+    return GB_WHY(x, "error", GB_SHARE, a->caution->value, "depth_error / depth",
+                  GB_INPUTS(gb_why_depth_error(x, t), gb_why_depth(x, t)),
+                  .of = t->piece->name);
+}
+
+static const gb_why *eighth_of(gb_explainer *x, const char *name, int unit, double value,
+                               const char *formula, const gb_why *whole) {
+    return GB_WHY(x, name, unit, value, formula, GB_INPUTS(whole),
+                  .source = "an eighth of a bag is the least that is batched: common "
+                            "practice");
+}
+
+const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
+    const gb_job *job = a->plan->job;
+    const gb_caution *c = a->caution;
+    switch (c->code) {
+    case GB_C_MIXER_SMALL:
+    case GB_C_MIXER_TOO_SMALL:
+        return gb_why_usable(x, job);
+    case GB_C_MIXER_WEAK:
+    case GB_C_MIXER_TOO_WEAK:
+        return gb_why_mass_limit(x, job);
+    case GB_C_LIFE_TOO_SHORT:
+        return eighth_of(x, "time", GB_DURATION, c->value, "bag_time / 8",
+                         gb_why_bag_time(x, a));
+    case GB_C_LIFE_SHORT:
+        return gb_why_bag_time(x, a);
+    case GB_C_SCORED_THIN:
+    case GB_C_DEPTH_SPREAD:
+        return of_layer(x, a);
+    case GB_C_SAND_TOO_WET:
+        return gb_why_moisture(x, job, gb_job_moisture(job));
+    case GB_C_STONE_COLD:
+    case GB_C_UNITS_COLD:
+    case GB_C_UNITS_FROZEN:
+        return coldest(x, a);
+    case GB_C_FROST_DUE:
+        return weather(x, "low", &job->weather.low);
+    default:
+        return weather(x, "air", &job->weather.air);
+    }
+}
+
+/* ---- limits ------------------------------------------------------------------------ */
+
+const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *a) {
+    const gb_caution *c = a->caution;
+    gb_mixed m = gb_mixed_of(a);
+    switch (c->code) {
+    case GB_C_MIXER_SMALL:
+        return gb_why_yield(x, &m);
+    case GB_C_MIXER_TOO_SMALL:
+        return eighth_of(x, "least", GB_VOLUME, c->limit, "yield / 8",
+                         gb_why_yield(x, &m));
+    case GB_C_MIXER_WEAK:
+        return gb_why_wet(x, &m);
+    case GB_C_MIXER_TOO_WEAK:
+        return eighth_of(x, "least", GB_MASS, c->limit, "wet / 8", gb_why_wet(x, &m));
+    case GB_C_LIFE_TOO_SHORT:
+    case GB_C_LIFE_SHORT:
+        return gb_why_life(x, a);
+    case GB_C_SCORED_THIN:
+        return gb_why_scored(x);
+    case GB_C_SAND_TOO_WET:
+        return GB_WHY(x, "most_moisture", GB_SHARE, c->limit, "least_water / sand",
+                      GB_INPUTS(gb_why_water(x, &m, GB_FIRST_WATER), gb_why_sand(x, &m)));
+    case GB_C_DEPTH_SPREAD:
+        return gb_fact(x, "limit", GB_SHARE, c->limit, c->source);
+    default:
+        return gb_fact(x, "limit", GB_TEMP, c->limit, c->source);
+    }
+}

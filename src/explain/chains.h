@@ -1,0 +1,119 @@
+/* The reasons of all that a plan holds, from the takeoff on. Each function gives one
+   value; NULL when memory ran out. */
+#ifndef EXPLAIN_CHAINS_H
+#define EXPLAIN_CHAINS_H
+
+#include "explain/why.h"
+
+/* ---- layers.c: sizes, depths, volumes, needs -------------------------------------- */
+
+const gb_why *gb_why_length(gb_explainer *x, const gb_piece *piece);
+const gb_why *gb_why_width(gb_explainer *x, const gb_piece *piece);
+const gb_why *gb_why_count(gb_explainer *x, const gb_piece *piece);
+const gb_why *gb_why_area(gb_explainer *x, const gb_piece *piece);
+const gb_why *gb_why_bedded(gb_explainer *x, const gb_piece *piece);
+const gb_why *gb_why_depth(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_depth_error(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_each(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_net_of(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_waste(gb_explainer *x, const gb_job *job, const char *of);
+const gb_why *gb_why_net(gb_explainer *x, const gb_mix_plan *mix);
+const gb_why *gb_why_need_waste(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_gross(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_spread(gb_explainer *x, const gb_about *about);
+
+/* ---- recipe.c: one bag of a mix, as planned or as asked for ------------------------ */
+
+typedef struct gb_mixed {
+    const gb_job *job; /* NULL: asked for without one */
+    const gb_mix *mix; /* as the table has it */
+    const gb_recipe *recipe;
+    const gb_own_label *own;
+} gb_mixed;
+gb_mixed gb_mixed_of(const gb_about *about);
+
+const gb_why *gb_why_bag(gb_explainer *x, const gb_mixed *m);
+const gb_why *gb_why_part_mass(gb_explainer *x, const gb_mixed *m, size_t part);
+const gb_why *gb_why_bulk(gb_explainer *x, const gb_material *material);
+const gb_why *gb_why_pack(gb_explainer *x, const gb_job *job,
+                          const gb_material *material);
+const gb_why *gb_why_sand(gb_explainer *x, const gb_mixed *m);
+/* Water of one bag in all: the least, the usual, the most. */
+const gb_why *gb_why_water(gb_explainer *x, const gb_mixed *m, gb_which_water which);
+/* Mass of one bag's batch with its usual water. */
+const gb_why *gb_why_wet(gb_explainer *x, const gb_mixed *m);
+const gb_why *gb_why_yield(gb_explainer *x, const gb_mixed *m);
+const gb_why *gb_why_moisture(gb_explainer *x, const gb_job *job, gb_share moisture);
+/* Water to add to the amount that the row is about, with sand of its moisture. */
+const gb_why *gb_why_to_add(gb_explainer *x, const gb_about *about, gb_which_water which);
+/* Of the mix, as the table states them. */
+const gb_why *gb_why_life(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_life_in_heat(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_mix_time(gb_explainer *x, const char *name, const gb_mixed *m,
+                              const double *s);
+
+/* ---- batches.c: how many, how large, what they cover ------------------------------- */
+
+/* Bags of the amount that a row is about. */
+const gb_why *gb_why_bags(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_bags_needed(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_whole_bags(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_most(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_next(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_usable(gb_explainer *x, const gb_job *job);
+const gb_why *gb_why_mass_limit(gb_explainer *x, const gb_job *job);
+const gb_why *gb_why_batches(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_area_pace(gb_explainer *x, const gb_job *job);
+const gb_why *gb_why_bag_time(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_time_to_place(gb_explainer *x, const gb_about *about);
+/* Ends of the stretch that the row is about, in pieces of its layer. */
+const gb_why *gb_why_from(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_to(gb_explainer *x, const gb_about *about);
+
+typedef enum gb_check_value {
+    GB_CHECK_PIECES,
+    GB_CHECK_LEFT,
+    GB_CHECK_FEWER,
+    GB_CHECK_DEPTH,
+    GB_CHECK_GROSS,
+    GB_CHECK_BAGS
+} gb_check_value;
+const gb_why *gb_why_first_check(gb_explainer *x, const gb_about *about,
+                                 gb_check_value which);
+
+/* ---- pots.c ------------------------------------------------------------------------ */
+
+const gb_why *gb_why_pot_pieces(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_pot_area(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_pot_bags(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_pot_count(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_pot_time(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_scored_area(gb_explainer *x, const gb_about *about);
+/* What a scored back takes. */
+const gb_why *gb_why_scored(gb_explainer *x);
+
+/* ---- supplies.c: materials, what to buy, and its price ----------------------------- */
+
+/* Of the material or blend that a row is about: with waste and dry, and as it lies. */
+const gb_why *gb_why_supply_mass(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_supply_lying(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_supply_pack(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_total_water(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_packs(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_pack_sold(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_price(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_cost(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_left(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_goods(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_tax_rate(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_tax(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_delivery(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_total(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_missing(gb_explainer *x, const gb_about *about);
+
+/* ---- cautions.c: weather, limits --------------------------------------------------- */
+
+const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *about);
+
+#endif

@@ -1,0 +1,526 @@
+#include "explain/figures.h"
+
+#include "explain/chains.h"
+
+#include "gaugebox/count.h"
+
+#include <math.h>
+#include <string.h>
+
+typedef const gb_why *reason(gb_explainer *x, const gb_about *a);
+
+/* ---- pieces and layers ------------------------------------------------------------- */
+
+static const gb_why *length(gb_explainer *x, const gb_about *a) {
+    return gb_why_length(x, a->piece);
+}
+static const gb_why *width(gb_explainer *x, const gb_about *a) {
+    return gb_why_width(x, a->piece);
+}
+static const gb_why *count(gb_explainer *x, const gb_about *a) {
+    return gb_why_count(x, a->piece);
+}
+static const gb_why *area(gb_explainer *x, const gb_about *a) {
+    return gb_why_area(x, a->piece);
+}
+static const gb_why *area_of_all(gb_explainer *x, const gb_about *a) {
+    const gb_piece *p = a->piece;
+    return GB_WHY(x, "area_of_all", GB_AREA, p->length.m * p->width.m * (double)p->count,
+                  "count * area", GB_INPUTS(gb_why_count(x, p), gb_why_area(x, p)),
+                  .of = p->name);
+}
+static const gb_why *bedded_of_all(gb_explainer *x, const gb_about *a) {
+    const gb_piece *p = a->piece;
+    return GB_WHY(x, "bedded_of_all", GB_AREA, gb_bedded_area(p).m2 * (double)p->count,
+                  "count * bedded", GB_INPUTS(gb_why_count(x, p), gb_why_bedded(x, p)),
+                  .of = p->name);
+}
+static const gb_why *front(gb_explainer *x, const gb_about *a) {
+    return gb_stated(x, "overhang_front", a->piece->name, GB_LENGTH,
+                     &a->piece->overhang_front.m, NULL);
+}
+static const gb_why *side(gb_explainer *x, const gb_about *a) {
+    return gb_stated(x, "overhang_side", a->piece->name, GB_LENGTH,
+                     &a->piece->overhang_side.m, NULL);
+}
+static const gb_why *joint_length(gb_explainer *x, const gb_about *a) {
+    return gb_stated(x, "joint_length", a->piece->name, GB_LENGTH,
+                     &a->take->layer->joint_length.m, NULL);
+}
+static const gb_why *joint_width(gb_explainer *x, const gb_about *a) {
+    return gb_stated(x, "joint_width", a->piece->name, GB_LENGTH,
+                     &a->take->layer->joint_width.m, NULL);
+}
+static const gb_why *depth(gb_explainer *x, const gb_about *a) {
+    return gb_why_depth(x, a->take);
+}
+static const gb_why *each(gb_explainer *x, const gb_about *a) {
+    return gb_why_each(x, a->take);
+}
+static const gb_why *net_of_layer(gb_explainer *x, const gb_about *a) {
+    return gb_why_net_of(x, a->take);
+}
+static const gb_why *measured(gb_explainer *x, const gb_about *a) {
+    const gb_layer *l = a->take->layer;
+    return gb_keep_why(x, (gb_why){.name = "measured",
+                                   .of = a->piece->name,
+                                   .unit = GB_PLAIN,
+                                   .value = (double)l->depth_count,
+                                   .place = gb_places_find(x->places, &l->depths_m)});
+}
+static const gb_why *depth_error(gb_explainer *x, const gb_about *a) {
+    return gb_why_depth_error(x, a->take);
+}
+static const gb_why *net(gb_explainer *x, const gb_about *a) {
+    return gb_why_net(x, a->mix);
+}
+
+/* ---- parts and amounts ------------------------------------------------------------- */
+
+static const gb_why *bag(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return gb_why_bag(x, &m);
+}
+static const gb_why *yield(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return gb_why_yield(x, &m);
+}
+
+/* `value` of one bag times the bags that the row is about. */
+static const gb_why *times_bags(gb_explainer *x, const gb_about *a, const char *name,
+                                int unit, const char *formula, const gb_why *value) {
+    const gb_why *bags = gb_why_bags(x, a);
+    if (bags == NULL || value == NULL)
+        return NULL;
+    return GB_WHY(x, name, unit, bags->value * value->value, formula,
+                  GB_INPUTS(bags, value), .of = value->of);
+}
+static const gb_why *makes(gb_explainer *x, const gb_about *a) {
+    return times_bags(x, a, "makes", GB_VOLUME, "bags * yield", yield(x, a));
+}
+static const gb_why *weighs(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return times_bags(x, a, "weighs", GB_MASS, "bags * wet", gb_why_wet(x, &m));
+}
+static const gb_why *bags_by_mass(gb_explainer *x, const gb_about *a) {
+    return times_bags(x, a, "weighed", GB_MASS, "bags * bag", bag(x, a));
+}
+static const gb_why *part(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return times_bags(x, a, "part", GB_MASS, "bags * mass",
+                      gb_why_part_mass(x, &m, a->part));
+}
+
+static const gb_material *material_of(const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return m.mix->parts[a->part].material;
+}
+
+/* Weighed from the pile: sand with its moisture. */
+static const gb_why *part_lying(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    const gb_why *dry = part(x, a);
+    if (dry == NULL || material_of(a)->kind != GB_SAND)
+        return dry;
+    return GB_WHY(x, "lying", GB_MASS, dry->value * (1.0 + a->moisture.of_one),
+                  "part * (1 + moisture)",
+                  GB_INPUTS(dry, gb_why_moisture(x, m.job, a->moisture)), .of = dry->of);
+}
+static const gb_why *loose(gb_explainer *x, const gb_about *a) {
+    const gb_material *m = material_of(a);
+    const gb_why *mass = part(x, a);
+    if (mass == NULL)
+        return NULL;
+    return GB_WHY(x, "loose", GB_VOLUME, mass->value / m->bulk.kg_m3, "part / bulk",
+                  GB_INPUTS(mass, gb_why_bulk(x, m)), .of = m->name);
+}
+static const gb_why *bucket(gb_explainer *x, const gb_about *a) {
+    if (a->question != NULL)
+        return gb_fact(x, "bucket", GB_VOLUME, a->question->bucket.m3,
+                       "the option --bucket; 1/2 ft3 without it");
+    return gb_stated(x, "bucket", NULL, GB_VOLUME, &a->plan->job->crew.bucket.m3, NULL);
+}
+static const gb_why *buckets(gb_explainer *x, const gb_about *a) {
+    const gb_why *volume = loose(x, a);
+    const gb_why *one = bucket(x, a);
+    if (volume == NULL || one == NULL)
+        return NULL;
+    return GB_WHY(x, "buckets", GB_PLAIN, volume->value / one->value, "loose / bucket",
+                  GB_INPUTS(volume, one), .of = volume->of);
+}
+static const gb_why *bucket_mass(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    const gb_material *s = material_of(a);
+    const gb_why *one = bucket(x, a);
+    const gb_why *bulk = gb_why_bulk(x, s);
+    if (x->failed)
+        return NULL;
+    double kg = one->value * bulk->value;
+    if (s->kind != GB_SAND)
+        return GB_WHY(x, "in_bucket", GB_MASS, kg, "bucket * bulk", GB_INPUTS(one, bulk),
+                      .of = s->name);
+    return GB_WHY(x, "in_bucket", GB_MASS, kg * (1.0 + a->moisture.of_one),
+                  "bucket * bulk * (1 + moisture)",
+                  GB_INPUTS(one, bulk, gb_why_moisture(x, m.job, a->moisture)),
+                  .of = s->name);
+}
+static const gb_why *moisture(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return gb_why_moisture(x, m.job, a->moisture);
+}
+static const gb_why *first_water(gb_explainer *x, const gb_about *a) {
+    return gb_why_to_add(x, a, GB_FIRST_WATER);
+}
+static const gb_why *usual_water(gb_explainer *x, const gb_about *a) {
+    return gb_why_to_add(x, a, GB_USUAL_WATER);
+}
+static const gb_why *most_water(gb_explainer *x, const gb_about *a) {
+    return gb_why_to_add(x, a, GB_MOST_WATER);
+}
+static const gb_why *pot_water(gb_explainer *x, const gb_about *a) {
+    return gb_why_to_add(x, a, a->water);
+}
+
+static const gb_why *scored(gb_explainer *x, const gb_about *a) {
+    (void)a;
+    return gb_why_scored(x);
+}
+
+/* ---- limits and times -------------------------------------------------------------- */
+
+static const gb_why *times_next(gb_explainer *x, const gb_about *a, const char *name,
+                                int unit, const char *formula, const gb_why *value) {
+    const gb_why *next = gb_why_next(x, a);
+    if (next == NULL || value == NULL)
+        return NULL;
+    return GB_WHY(x, name, unit, next->value * value->value, formula,
+                  GB_INPUTS(next, value));
+}
+static const gb_why *next_volume(gb_explainer *x, const gb_about *a) {
+    return times_next(x, a, "too_much", GB_VOLUME, "next * yield", yield(x, a));
+}
+static const gb_why *next_mass(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return times_next(x, a, "too_heavy", GB_MASS, "next * wet", gb_why_wet(x, &m));
+}
+static const gb_why *usable(gb_explainer *x, const gb_about *a) {
+    return gb_why_usable(x, a->plan->job);
+}
+static const gb_why *mass_limit(gb_explainer *x, const gb_about *a) {
+    return gb_why_mass_limit(x, a->plan->job);
+}
+static const gb_why *mixing(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return gb_why_mix_time(x, "mixing", &m, &m.mix->mixing.s);
+}
+static const gb_why *plain_life(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return gb_why_mix_time(x, "life", &m, &m.mix->life.s);
+}
+static const gb_why *open_time(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return gb_why_mix_time(x, "open", &m, &m.mix->open.s);
+}
+static const gb_why *hold_least(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return gb_why_mix_time(x, "hold", &m, &a->hold->least.s);
+}
+static const gb_why *hold_most(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return gb_why_mix_time(x, "hold", &m, &a->hold->most.s);
+}
+
+/* ---- what a batch covers ----------------------------------------------------------- */
+
+/* The piece in hand at an end of a stretch, the first counted as 1. */
+static const gb_why *piece_after(gb_explainer *x, const gb_why *end) {
+    if (end == NULL)
+        return NULL;
+    return GB_WHY(x, "piece", GB_PLAIN, gb_round(end->value, 1, GB_DOWN) + 1.0,
+                  strcmp(end->name, "to") == 0 ? "down(to, 1) + 1" : "down(from, 1) + 1",
+                  GB_INPUTS(end), .of = end->of);
+}
+static const gb_why *from_piece(gb_explainer *x, const gb_about *a) {
+    return piece_after(x, gb_why_from(x, a));
+}
+static const gb_why *next_piece(gb_explainer *x, const gb_about *a) {
+    return piece_after(x, gb_why_to(x, a));
+}
+static const gb_why *to_piece(gb_explainer *x, const gb_about *a) {
+    const gb_why *to = gb_why_to(x, a);
+    if (to == NULL)
+        return NULL;
+    return GB_WHY(x, "piece", GB_PLAIN, gb_round(to->value, 1, GB_DOWN), "down(to, 1)",
+                  GB_INPUTS(to), .of = to->of);
+}
+static const gb_why *covered_share(gb_explainer *x, const gb_about *a) {
+    return GB_WHY(x, "covered", GB_SHARE, a->stretch->to - a->stretch->from, "to - from",
+                  GB_INPUTS(gb_why_to(x, a), gb_why_from(x, a)));
+}
+static const gb_why *covered_area(gb_explainer *x, const gb_about *a) {
+    const gb_take *t = a->stretch->take;
+    return GB_WHY(
+        x, "covered", GB_AREA, (a->stretch->to - a->stretch->from) * t->area.m2,
+        "(to - from) * bedded",
+        GB_INPUTS(gb_why_to(x, a), gb_why_from(x, a), gb_why_bedded(x, t->piece)),
+        .of = t->piece->name);
+}
+static const gb_why *check_pieces(gb_explainer *x, const gb_about *a) {
+    return gb_why_first_check(x, a, GB_CHECK_PIECES);
+}
+static const gb_why *check_left(gb_explainer *x, const gb_about *a) {
+    return gb_why_first_check(x, a, GB_CHECK_LEFT);
+}
+static const gb_why *check_fewer(gb_explainer *x, const gb_about *a) {
+    return gb_why_first_check(x, a, GB_CHECK_FEWER);
+}
+static const gb_why *check_depth(gb_explainer *x, const gb_about *a) {
+    return gb_why_first_check(x, a, GB_CHECK_DEPTH);
+}
+static const gb_why *check_gross(gb_explainer *x, const gb_about *a) {
+    return gb_why_first_check(x, a, GB_CHECK_GROSS);
+}
+
+/* ---- materials --------------------------------------------------------------------- */
+
+/* Whole bags of one material to have at hand; of a blend, the bags themselves. */
+static const gb_why *site_bags(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    const gb_why *bags = gb_why_bags(x, a);
+    if (bags == NULL)
+        return NULL;
+    if (m.mix->part_count == 0)
+        return GB_WHY(x, "on_site", GB_PLAIN, gb_round(bags->value, 1, GB_UP),
+                      "up(bags, 1)", GB_INPUTS(bags));
+    const gb_why *mass = part(x, a);
+    const gb_why *pack = gb_why_pack(x, m.job, material_of(a));
+    if (mass == NULL || pack == NULL)
+        return NULL;
+    return GB_WHY(x, "on_site", GB_PLAIN, gb_round(mass->value / pack->value, 1, GB_UP),
+                  "up(part / bag, 1)", GB_INPUTS(mass, pack), .of = mass->of);
+}
+static const gb_why *site_bag(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return m.mix->part_count == 0 ? gb_why_bag(x, &m)
+                                  : gb_why_pack(x, m.job, material_of(a));
+}
+static const gb_why *supply_packs(gb_explainer *x, const gb_about *a) {
+    const gb_supply_need *s = a->supply;
+    return GB_WHY(x, "packs", GB_PLAIN, gb_round(s->mass.kg / s->pack.kg, 1, GB_UP),
+                  s->material != NULL ? "up(dry / bag, 1)" : "up(batched / bag, 1)",
+                  GB_INPUTS(gb_why_supply_mass(x, a), gb_why_supply_pack(x, a)));
+}
+static const gb_why *supply_volume(gb_explainer *x, const gb_about *a) {
+    const gb_supply_need *s = a->supply;
+    return GB_WHY(x, "gauged", GB_VOLUME, s->mass.kg / s->material->bulk.kg_m3,
+                  "dry / bulk",
+                  GB_INPUTS(gb_why_supply_mass(x, a), gb_why_bulk(x, s->material)));
+}
+static const gb_why *asked_whole(gb_explainer *x, const gb_about *a) {
+    return GB_WHY(x, "whole", GB_PLAIN, gb_round(a->question->bags, 1, GB_UP),
+                  "up(bags, 1)", GB_INPUTS(gb_why_bags(x, a)));
+}
+static const gb_why *wanted(gb_explainer *x, const gb_about *a) {
+    return gb_fact(x, "wanted", GB_VOLUME, a->question->wanted.m3,
+                   "the option --make, or --area by --depth, and --waste on it");
+}
+
+/* ---- weather ----------------------------------------------------------------------- */
+
+#define WEATHER(name, unit, member)                                                      \
+    static const gb_why *name(gb_explainer *x, const gb_about *a) {                      \
+        return gb_stated(x, #name, NULL, unit, &a->plan->job->member, NULL);             \
+    }
+WEATHER(start, GB_DURATION, crew.start.s)
+WEATHER(air, GB_TEMP, weather.air.c)
+WEATHER(low, GB_TEMP, weather.low.c)
+WEATHER(wind, GB_SPEED, weather.wind.m_s)
+WEATHER(humidity, GB_SHARE, weather.humidity.of_one)
+WEATHER(stone, GB_TEMP, weather.stone.c)
+WEATHER(block, GB_TEMP, weather.block.c)
+#undef WEATHER
+
+#define TMS_602 "TMS 602 art. 1.8 D"
+
+static const gb_why *cold(gb_explainer *x, const gb_about *a) {
+    (void)a;
+    return gb_fact(x, "cold", GB_TEMP, gb_si(GB_TEMP, "F", 40),
+                   "TMS 602 art. 1.8 C; for stone under a slurry common practice");
+}
+static const gb_why *hot(gb_explainer *x, const gb_about *a) {
+    (void)a;
+    return gb_fact(x, "hot", GB_TEMP, gb_masonry_hot_limits().hot.c, TMS_602);
+}
+static const gb_why *windy(gb_explainer *x, const gb_about *a) {
+    (void)a;
+    return gb_fact(x, "hot_in_wind", GB_TEMP, gb_masonry_hot_limits().hot_windy.c,
+                   TMS_602);
+}
+static const gb_why *hot_wind(gb_explainer *x, const gb_about *a) {
+    (void)a;
+    return gb_fact(x, "wind", GB_SPEED, gb_masonry_hot_limits().wind.m_s, TMS_602);
+}
+
+/* ---- the table --------------------------------------------------------------------- */
+
+/* A row's own line goes before that of any row. */
+#define ANY_ROW GB_ROW_CODES
+static const struct {
+    gb_row_code row;
+    const char *figure;
+    reason *why;
+} REASONS[] = {
+    {GB_ROW_FACT_START, "value", start},
+    {GB_ROW_FACT_AIR, "value", air},
+    {GB_ROW_FACT_LOW, "value", low},
+    {GB_ROW_FACT_WIND, "value", wind},
+    {GB_ROW_FACT_HUMIDITY, "value", humidity},
+    {GB_ROW_FACT_STONE, "value", stone},
+    {GB_ROW_FACT_BLOCK, "value", block},
+    {GB_ROW_JOINT, "length", joint_length},
+    {GB_ROW_JOINT, "width", joint_width},
+    {GB_ROW_VOLUME_PIECES, "volume", each},
+    {GB_ROW_MEASURED, "n", measured},
+    {GB_ROW_MEASURED, "se", depth_error},
+    {GB_ROW_NEED, "net", net},
+    {GB_ROW_NEED, "gross", gb_why_gross},
+    {GB_ROW_NEED_NET_ONLY, "net", net},
+    {GB_ROW_SPREAD, "spread", gb_why_spread},
+    {GB_ROW_PART_BAGS, "mass", part},
+    {GB_ROW_PART_WEIGHED, "mass", part_lying},
+    {GB_ROW_PART_LOOSE, "volume", loose},
+    {GB_ROW_PART_LOOSE, "line", bucket},
+    {GB_ROW_PART_LOOSE, "each", bucket_mass},
+    {GB_ROW_BUCKET, "n", buckets},
+    {GB_ROW_BUCKETS, "n", buckets},
+    {GB_ROW_MAKES, "volume", makes},
+    {GB_ROW_MAKES, "mass", weighs},
+    {GB_ROW_MAKES, "yield", yield},
+    {GB_ROW_LIMIT_VOLUME, "next", gb_why_next},
+    {GB_ROW_LIMIT_VOLUME, "volume", next_volume},
+    {GB_ROW_LIMIT_VOLUME, "room", usable},
+    {GB_ROW_LIMIT_MASS, "next", gb_why_next},
+    {GB_ROW_LIMIT_MASS, "mass", next_mass},
+    {GB_ROW_LIMIT_MASS, "room", mass_limit},
+    {GB_ROW_PLACED, "time", gb_why_time_to_place},
+    {ANY_ROW, "first", first_water},
+    {ANY_ROW, "usual", usual_water},
+    {ANY_ROW, "most", most_water},
+    {GB_ROW_PER_PART, "mass", bags_by_mass},
+    {GB_ROW_HALF_BLEND, "mass", bags_by_mass},
+    {GB_ROW_PART_BATCH_BLEND, "mass", bags_by_mass},
+    {GB_ROW_PART_MAKES, "volume", makes},
+    {ANY_ROW, "share", moisture},
+    {GB_ROW_MIXING, "time", mixing},
+    {GB_ROW_BATCH_LINE, "total", gb_why_batches},
+    {ANY_ROW, "from", from_piece},
+    {ANY_ROW, "to", to_piece},
+    {GB_ROW_COVERS_PIECES_PART, "next", next_piece},
+    {GB_ROW_COVERS_PIECE_PART, "next", next_piece},
+    {GB_ROW_COVERS_AREA, "area", covered_area},
+    {GB_ROW_COVERS_LAST_AREA, "area", covered_area},
+    {GB_ROW_COVERS_SHARE, "share", covered_share},
+    {GB_ROW_AFTER_FIRST, "pieces", check_pieces},
+    {GB_ROW_AFTER_FIRST, "fewer", check_fewer},
+    {GB_ROW_AFTER_FIRST, "depth", check_depth},
+    {GB_ROW_AFTER_FIRST, "gross", check_gross},
+    {GB_ROW_AFTER_FIRST_PART, "pieces", check_pieces},
+    {GB_ROW_AFTER_FIRST_PART, "left", check_left},
+    {GB_ROW_AFTER_FIRST_PART, "fewer", check_fewer},
+    {GB_ROW_AFTER_FIRST_PART, "depth", check_depth},
+    {GB_ROW_AFTER_FIRST_PART, "gross", check_gross},
+    {GB_ROW_POT_PIECES, "pieces", gb_why_pot_pieces},
+    {GB_ROW_POT_PIECES, "area", gb_why_pot_area},
+    {GB_ROW_POT_PIECES, "count", gb_why_pot_count},
+    {GB_ROW_POT_AREA, "area", gb_why_pot_area},
+    {GB_ROW_POT_AREA, "count", gb_why_pot_count},
+    {GB_ROW_POT_PART, "mass", part_lying},
+    {GB_ROW_POT_WATER, "water", pot_water},
+    {GB_ROW_POT_SCORED, "depth", scored},
+    {GB_ROW_POT_SCORED, "area", gb_why_scored_area},
+    {GB_ROW_POT_TOO_SLOW, "time", gb_why_pot_time},
+    {GB_ROW_POT_LIFE, "open", open_time},
+    {GB_ROW_SITE_BAGS, "bag", site_bag},
+    {GB_ROW_SITE_LOOSE, "volume", loose},
+    {GB_ROW_SITE_MASS, "mass", part},
+    {GB_ROW_SITE_WATER, "water", usual_water},
+    {GB_ROW_ALWAYS_HOT, "hot", hot},
+    {GB_ROW_ALWAYS_HOT, "windy", windy},
+    {GB_ROW_ALWAYS_HOT, "wind", hot_wind},
+    {GB_ROW_ALWAYS_HOT, "life", gb_why_life_in_heat},
+    {ANY_ROW, "cold", cold},
+    {GB_ROW_HOLD, "least", hold_least},
+    {GB_ROW_HOLD_RANGE, "least", hold_least},
+    {GB_ROW_HOLD_RANGE, "most", hold_most},
+    {GB_ROW_AREA, "each", area},
+    {GB_ROW_AREA, "all", area_of_all},
+    {GB_ROW_AREA, "bedded", bedded_of_all},
+    {GB_ROW_LAYER_LAID, "net", net_of_layer},
+    {GB_ROW_LAYER_VOLUME, "net", net_of_layer},
+    {GB_ROW_NEED_NET, "net", net},
+    {GB_ROW_NEED_NET, "gross", gb_why_gross},
+    {GB_ROW_NEED_BAGS, "bags", gb_why_bags_needed},
+    {GB_ROW_NEED_BAGS, "yield", yield},
+    {GB_ROW_NEED_BAGS, "whole", gb_why_whole_bags},
+    {GB_ROW_NEED_POT, "water", usual_water},
+    {GB_ROW_SUPPLY_BAGS, "mass", gb_why_supply_lying},
+    {GB_ROW_SUPPLY_BAGS, "packs", supply_packs},
+    {GB_ROW_SUPPLY_BAGS, "pack", gb_why_supply_pack},
+    {GB_ROW_SUPPLY_LOOSE, "mass", gb_why_supply_lying},
+    {GB_ROW_SUPPLY_LOOSE, "volume", supply_volume},
+    {GB_ROW_SUPPLY_MASS, "mass", gb_why_supply_lying},
+    {GB_ROW_TOTAL_WATER, "water", gb_why_total_water},
+    {ANY_ROW, "packs", gb_why_packs},
+    {ANY_ROW, "pack", gb_why_pack_sold},
+    {ANY_ROW, "price", gb_why_price},
+    {ANY_ROW, "cost", gb_why_cost},
+    {ANY_ROW, "need", gb_why_supply_lying},
+    {ANY_ROW, "left", gb_why_left},
+    {GB_ROW_GOODS, "money", gb_why_goods},
+    {GB_ROW_TAX, "rate", gb_why_tax_rate},
+    {GB_ROW_TAX, "money", gb_why_tax},
+    {GB_ROW_DELIVERY, "money", gb_why_delivery},
+    {GB_ROW_TOTAL, "money", gb_why_total},
+    {GB_ROW_TOTAL_WITHOUT, "money", gb_why_total},
+    {GB_ROW_TOTAL_WITHOUT, "missing", gb_why_missing},
+    {GB_ROW_QUESTION_VOLUME, "bags", gb_why_bags},
+    {GB_ROW_QUESTION_VOLUME, "volume", wanted},
+    {GB_ROW_QUESTION_VOLUME, "whole", asked_whole},
+    {GB_ROW_LIFE, "life", plain_life},
+    {GB_ROW_LIFE, "hot", gb_why_life_in_heat},
+    {ANY_ROW, "length", length},
+    {ANY_ROW, "width", width},
+    {ANY_ROW, "count", count},
+    {ANY_ROW, "depth", depth},
+    {ANY_ROW, "front", front},
+    {ANY_ROW, "side", side},
+    {ANY_ROW, "waste", gb_why_need_waste},
+    {ANY_ROW, "bag", bag},
+    {ANY_ROW, "life", gb_why_life},
+    {ANY_ROW, "value", gb_why_caution_value},
+    {ANY_ROW, "limit", gb_why_caution_limit},
+};
+
+static reason *find(gb_row_code row, const char *figure) {
+    for (size_t i = 0; i < sizeof REASONS / sizeof REASONS[0]; i++)
+        if (REASONS[i].row == row && strcmp(REASONS[i].figure, figure) == 0)
+            return REASONS[i].why;
+    return NULL;
+}
+
+const gb_why *gb_why_figure(gb_explainer *x, const gb_row *row, const gb_row *outer,
+                            const gb_figure *figure) {
+    /* Bags are counted within rows on many things; the row outside tells on which. */
+    if (row->code == GB_ROW_BAG || row->code == GB_ROW_BAGS)
+        return outer->code == GB_ROW_SITE_BAGS ? site_bags(x, row->about)
+                                               : gb_why_bags(x, row->about);
+    reason *why = find(row->code, figure->name);
+    if (why == NULL)
+        why = find(ANY_ROW, figure->name);
+    return why == NULL ? NULL : why(x, row->about);
+}
+
+bool gb_only_counts(const gb_row *row, const gb_figure *figure) {
+    return (row->code == GB_ROW_ORDER || row->code == GB_ROW_BATCH_LINE) &&
+           strcmp(figure->name, "n") == 0;
+}

@@ -1,0 +1,172 @@
+#include "explain/chains.h"
+
+#include <string.h>
+
+/* ---- pieces ------------------------------------------------------------------------ */
+
+const gb_why *gb_why_length(gb_explainer *x, const gb_piece *p) {
+    return gb_stated(x, "length", p->name, GB_LENGTH, &p->length.m, NULL);
+}
+
+const gb_why *gb_why_width(gb_explainer *x, const gb_piece *p) {
+    return gb_stated(x, "width", p->name, GB_LENGTH, &p->width.m, NULL);
+}
+
+const gb_why *gb_why_count(gb_explainer *x, const gb_piece *p) {
+    return gb_stated_count(x, "count", p->name, &p->count);
+}
+
+const gb_why *gb_why_area(gb_explainer *x, const gb_piece *p) {
+    return GB_WHY(x, "area", GB_AREA, p->length.m * p->width.m, "length * width",
+                  GB_INPUTS(gb_why_length(x, p), gb_why_width(x, p)), .of = p->name);
+}
+
+const gb_why *gb_why_bedded(gb_explainer *x, const gb_piece *p) {
+    double area = gb_bedded_area(p).m2;
+    const gb_why *front =
+        gb_stated(x, "overhang_front", p->name, GB_LENGTH, &p->overhang_front.m, NULL);
+    const gb_why *side =
+        gb_stated(x, "overhang_side", p->name, GB_LENGTH, &p->overhang_side.m, NULL);
+    return GB_WHY(x, "bedded", GB_AREA, area,
+                  "(length - 2 * overhang_side) * (width - overhang_front)",
+                  GB_INPUTS(gb_why_length(x, p), side, gb_why_width(x, p), front),
+                  .of = p->name);
+}
+
+/* ---- layers ------------------------------------------------------------------------ */
+
+/* One depth as measured, or all of them. */
+static const gb_why *measured(gb_explainer *x, const gb_take *t, const char *name,
+                              double value, const char *formula) {
+    const gb_layer *l = t->layer;
+    const gb_why **depths =
+        gb_arena_take(x->arena, l->depth_count, sizeof(const gb_why *));
+    if (depths == NULL) {
+        x->failed = true;
+        return NULL;
+    }
+    for (size_t i = 0; i < l->depth_count; i++)
+        depths[i] =
+            gb_stated(x, "depth", t->piece->name, GB_LENGTH, &l->depths_m[i], NULL);
+    return GB_WHY(x, name, GB_LENGTH, value, formula, .inputs = depths,
+                  .input_count = l->depth_count, .of = t->piece->name);
+}
+
+const gb_why *gb_why_depth(gb_explainer *x, const gb_take *t) {
+    const gb_layer *l = t->layer;
+    if (l->depth_count == 0)
+        return gb_fact(x, "depth", GB_LENGTH, t->depth.m,
+                       l->back == GB_SCORED
+                           ? "what a scored back takes, 1/8 in: common practice"
+                           : "what a smooth back takes, 1/16 in: common practice");
+    if (l->depth_count == 1)
+        return gb_stated(x, "depth", t->piece->name, GB_LENGTH, &l->depths_m[0], NULL);
+    return measured(x, t, "depth", t->depth.m, "mean()");
+}
+
+const gb_why *gb_why_depth_error(gb_explainer *x, const gb_take *t) {
+    return measured(x, t, "depth_error", t->depth_se.m, "standard_error()");
+}
+
+static const gb_why *laid(gb_explainer *x, const gb_take *t) {
+    bool both = t->layer->kind == GB_SLURRY && t->layer->faces == GB_BOTH_FACES;
+    return GB_WHY(
+        x, "each", GB_VOLUME, t->each.m3, both ? "2 * bedded * depth" : "bedded * depth",
+        GB_INPUTS(gb_why_bedded(x, t->piece), gb_why_depth(x, t)), .of = t->piece->name);
+}
+
+static const gb_why *joint(gb_explainer *x, const gb_take *t) {
+    const gb_layer *l = t->layer;
+    const char *of = t->piece->name;
+    return GB_WHY(
+        x, "each", GB_VOLUME, t->each.m3, "joint_length * joint_width * depth",
+        GB_INPUTS(gb_stated(x, "joint_length", of, GB_LENGTH, &l->joint_length.m, NULL),
+                  gb_stated(x, "joint_width", of, GB_LENGTH, &l->joint_width.m, NULL),
+                  gb_why_depth(x, t)),
+        .of = of);
+}
+
+const gb_why *gb_why_each(gb_explainer *x, const gb_take *t) {
+    switch (t->layer->kind) {
+    case GB_BED:
+    case GB_SLURRY:
+    case GB_SLAB:
+        return laid(x, t);
+    case GB_JOINT:
+        return joint(x, t);
+    default:
+        return gb_stated(x, "each", t->piece->name, GB_VOLUME, &t->layer->volume.m3,
+                         NULL);
+    }
+}
+
+const gb_why *gb_why_net_of(gb_explainer *x, const gb_take *t) {
+    return GB_WHY(x, "net", GB_VOLUME, t->net.m3, "count * each",
+                  GB_INPUTS(gb_why_count(x, t->piece), gb_why_each(x, t)),
+                  .of = t->piece->name);
+}
+
+/* ---- needs ------------------------------------------------------------------------- */
+
+const gb_why *gb_why_waste(gb_explainer *x, const gb_job *job, const char *of) {
+    for (size_t i = 0; i < job->waste_count; i++)
+        if (strcmp(job->wastes[i].of.text, of) == 0)
+            return gb_stated(x, "waste", of, GB_SHARE, &job->wastes[i].share.of_one,
+                             NULL);
+    return gb_fact(x, "waste", GB_SHARE, 0, "the job states none");
+}
+
+static const gb_why **room_for_takes(gb_explainer *x, const gb_need *need) {
+    const gb_why **room =
+        gb_arena_take(x->arena, need->take_count + 1, sizeof(const gb_why *));
+    x->failed = x->failed || room == NULL;
+    return room;
+}
+
+const gb_why *gb_why_net(gb_explainer *x, const gb_mix_plan *mix) {
+    const gb_need *n = &mix->need;
+    const gb_why **nets = room_for_takes(x, n);
+    if (nets == NULL)
+        return NULL;
+    for (size_t i = 0; i < n->take_count; i++)
+        nets[i] = gb_why_net_of(x, n->takes[i]);
+    return GB_WHY(x, "net", GB_VOLUME, n->net.m3, "sum()", .inputs = nets,
+                  .input_count = n->take_count, .of = n->mix->id);
+}
+
+const gb_why *gb_why_need_waste(gb_explainer *x, const gb_about *a) {
+    if (a->question != NULL)
+        return gb_fact(x, "waste", GB_SHARE, a->question->waste.of_one,
+                       "the option --waste");
+    return gb_why_waste(x, a->plan->job, a->mix->need.mix->id);
+}
+
+const gb_why *gb_why_gross(gb_explainer *x, const gb_about *a) {
+    return GB_WHY(x, "gross", GB_VOLUME, a->mix->need.gross.m3, "net * (1 + waste)",
+                  GB_INPUTS(gb_why_net(x, a->mix), gb_why_need_waste(x, a)),
+                  .of = a->mix->need.mix->id);
+}
+
+static const gb_why *spread_of(gb_explainer *x, const gb_take *t) {
+    return GB_WHY(
+        x, "net_error", GB_VOLUME, t->net.m3 * t->depth_se.m / t->depth.m,
+        "net * depth_error / depth",
+        GB_INPUTS(gb_why_net_of(x, t), gb_why_depth_error(x, t), gb_why_depth(x, t)),
+        .of = t->piece->name);
+}
+
+const gb_why *gb_why_spread(gb_explainer *x, const gb_about *a) {
+    const gb_need *n = &a->mix->need;
+    const gb_why **errors = room_for_takes(x, n);
+    size_t count = 0;
+    if (errors == NULL)
+        return NULL;
+    for (size_t i = 0; i < n->take_count; i++)
+        if (n->takes[i]->depth_se.m > 0)
+            errors[count++] = spread_of(x, n->takes[i]);
+    const gb_why *net =
+        GB_WHY(x, "net_error", GB_VOLUME, n->spread.m3 / (1.0 + n->waste.of_one),
+               "root_of_squares()", .inputs = errors, .input_count = count);
+    return GB_WHY(x, "spread", GB_VOLUME, n->spread.m3, "net_error * (1 + waste)",
+                  GB_INPUTS(net, gb_why_need_waste(x, a)), .of = n->mix->id);
+}

@@ -1,0 +1,293 @@
+#include "explain/chains.h"
+
+#include "gaugebox/count.h"
+
+#include <math.h>
+#include <string.h>
+
+static const char *name_of(const gb_supply_need *s) {
+    return s->material != NULL ? s->material->name : s->blend->id;
+}
+
+static bool are_same(const gb_supply_need *a, const gb_supply_need *b) {
+    return strcmp(name_of(a), name_of(b)) == 0;
+}
+
+/* ---- what one plan takes of one material or blend ---------------------------------- */
+
+/* What one mix takes of it; NULL when it holds none. */
+static const gb_why *taken(gb_explainer *x, const gb_about *a, const gb_supply_need *s,
+                           size_t part) {
+    gb_mixed m = gb_mixed_of(a);
+    bool blend = s->material == NULL;
+    const gb_why *mass = blend ? gb_why_bag(x, &m) : gb_why_part_mass(x, &m, part);
+    const gb_why *bags = gb_why_bags(x, a);
+    if (x->failed)
+        return NULL;
+    return GB_WHY(x, "batched", GB_MASS, bags->value * mass->value,
+                  blend ? "bags * bag" : "bags * mass", GB_INPUTS(bags, mass),
+                  .of = a->mix->need.mix->id);
+}
+
+static bool holds(const gb_mix *mix, const gb_supply_need *s, size_t part) {
+    if (mix->part_count == 0 || s->material == NULL)
+        return mix->part_count == 0 && s->material == NULL && part == 0 &&
+               strcmp(mix->id, s->blend->id) == 0;
+    return part < mix->part_count &&
+           strcmp(mix->parts[part].material->name, s->material->name) == 0;
+}
+
+static const gb_why *batched(gb_explainer *x, const gb_plan *plan,
+                             const gb_supply_need *s) {
+    const gb_why **all = gb_arena_take(x->arena, plan->mix_count * GB_MOST_PARTS + 1,
+                                       sizeof(const gb_why *));
+    size_t n = 0;
+    double kg = 0;
+    if (all == NULL) {
+        x->failed = true;
+        return NULL;
+    }
+    for (size_t i = 0; i < plan->mix_count; i++)
+        for (size_t part = 0; part < GB_MOST_PARTS; part++) {
+            const gb_about a = {
+                .plan = plan, .mix = &plan->mixes[i], .amount = GB_ALL_OF_IT};
+            if (!holds(plan->mixes[i].need.mix, s, part))
+                continue;
+            all[n] = taken(x, &a, s, part);
+            kg += all[n] == NULL ? 0 : all[n]->value;
+            n++;
+        }
+    return GB_WHY(x, "batched", GB_MASS, kg, "sum()", .inputs = all, .input_count = n,
+                  .of = name_of(s));
+}
+
+static const gb_why *mass_in(gb_explainer *x, const gb_plan *plan,
+                             const gb_supply_need *s) {
+    const gb_why *before = batched(x, plan, s);
+    if (s->material == NULL || before == NULL)
+        return before;
+    const gb_why *waste = gb_why_waste(x, plan->job, s->material->name);
+    if (waste == NULL)
+        return NULL;
+    return GB_WHY(x, "dry", GB_MASS, before->value * (1.0 + waste->value),
+                  "batched * (1 + waste)", GB_INPUTS(before, waste), .of = name_of(s));
+}
+
+static const gb_why *lying_in(gb_explainer *x, const gb_plan *plan,
+                              const gb_supply_need *s) {
+    const gb_why *mass = mass_in(x, plan, s);
+    if (mass == NULL || s->material == NULL || s->material->kind != GB_SAND)
+        return mass;
+    gb_share moisture = gb_job_moisture(plan->job);
+    return GB_WHY(x, "as_it_lies", GB_MASS, mass->value * (1.0 + moisture.of_one),
+                  "dry * (1 + moisture)",
+                  GB_INPUTS(mass, gb_why_moisture(x, plan->job, moisture)),
+                  .of = name_of(s));
+}
+
+/* ---- over all plans of a buy list -------------------------------------------------- */
+
+typedef const gb_why *in_plan(gb_explainer *, const gb_plan *, const gb_supply_need *);
+
+static const gb_why *over_plans(gb_explainer *x, const gb_about *a, const char *name,
+                                double kg, in_plan *in) {
+    if (a->priced == NULL)
+        return in(x, a->plan, a->supply);
+    const gb_priced *p = a->priced;
+    const gb_why **all =
+        gb_arena_take(x->arena, p->plan_count + 1, sizeof(const gb_why *));
+    size_t n = 0;
+    if (all == NULL) {
+        x->failed = true;
+        return NULL;
+    }
+    for (size_t i = 0; i < p->plan_count; i++)
+        for (size_t k = 0; k < p->plans[i].supply_count; k++)
+            if (are_same(&p->plans[i].supplies[k], a->supply))
+                all[n++] = in(x, &p->plans[i], &p->plans[i].supplies[k]);
+    return GB_WHY(x, name, GB_MASS, kg, "sum()", .inputs = all, .input_count = n,
+                  .of = name_of(a->supply));
+}
+
+const gb_why *gb_why_supply_mass(gb_explainer *x, const gb_about *a) {
+    return over_plans(x, a, "need_dry", a->supply->mass.kg, mass_in);
+}
+
+const gb_why *gb_why_supply_lying(gb_explainer *x, const gb_about *a) {
+    return over_plans(x, a, "need", a->supply->lying.kg, lying_in);
+}
+
+const gb_why *gb_why_supply_pack(gb_explainer *x, const gb_about *a) {
+    const gb_supply_need *s = a->supply;
+    if (s->material != NULL)
+        return gb_why_pack(x, a->plan->job, s->material);
+    for (size_t i = 0; i < a->plan->mix_count; i++) {
+        const gb_about of_mix = {.plan = a->plan, .mix = &a->plan->mixes[i]};
+        gb_mixed m = gb_mixed_of(&of_mix);
+        if (strcmp(m.mix->id, s->blend->id) == 0)
+            return gb_why_bag(x, &m);
+    }
+    return NULL;
+}
+
+const gb_why *gb_why_total_water(gb_explainer *x, const gb_about *a) {
+    const gb_plan *plan = a->plan;
+    const gb_why **all =
+        gb_arena_take(x->arena, plan->mix_count + 1, sizeof(const gb_why *));
+    if (all == NULL) {
+        x->failed = true;
+        return NULL;
+    }
+    for (size_t i = 0; i < plan->mix_count; i++) {
+        const gb_about of_mix = {.plan = plan,
+                                 .mix = &plan->mixes[i],
+                                 .amount = GB_ALL_OF_IT,
+                                 .moisture = gb_job_moisture(plan->job)};
+        all[i] = gb_why_to_add(x, &of_mix, GB_USUAL_WATER);
+    }
+    return GB_WHY(x, "water", GB_MASS, plan->water.m3 * GB_WATER_KG_M3, "sum()",
+                  .inputs = all, .input_count = plan->mix_count);
+}
+
+/* ---- packs and money --------------------------------------------------------------- */
+
+#define CHEAPEST "the packs that make the whole list cheapest, tax and delivery included"
+
+const gb_why *gb_why_pack_sold(gb_explainer *x, const gb_about *a) {
+    const gb_pack *p = a->line->pack;
+    return isnan(p->mass.kg)
+               ? gb_stated(x, "pack", p->supplier, GB_VOLUME, &p->volume.m3, NULL)
+               : gb_stated(x, "pack", p->supplier, GB_MASS, &p->mass.kg, NULL);
+}
+
+/* Packs before they are counted up. */
+static const gb_why *exact_packs(gb_explainer *x, const gb_about *a) {
+    const gb_pack *p = a->line->pack;
+    const gb_supply_need *s = a->supply;
+    const gb_why *pack = gb_why_pack_sold(x, a);
+    if (!isnan(p->mass.kg)) {
+        const gb_why *need = gb_why_supply_lying(x, a);
+        return GB_WHY(x, "exact", GB_PLAIN, s->lying.kg / p->mass.kg, "need / pack",
+                      GB_INPUTS(need, pack), .of = name_of(s));
+    }
+    return GB_WHY(x, "exact", GB_PLAIN,
+                  s->mass.kg / (p->volume.m3 * s->material->bulk.kg_m3),
+                  "need_dry / (pack * bulk)",
+                  GB_INPUTS(gb_why_supply_mass(x, a), pack, gb_why_bulk(x, s->material)),
+                  .of = name_of(s));
+}
+
+const gb_why *gb_why_packs(gb_explainer *x, const gb_about *a) {
+    return GB_WHY(x, "packs", GB_PLAIN, (double)a->line->packs, "up(exact, 1)",
+                  GB_INPUTS(exact_packs(x, a)), .of = name_of(a->supply),
+                  .source = CHEAPEST);
+}
+
+const gb_why *gb_why_price(gb_explainer *x, const gb_about *a) {
+    const gb_pack *p = a->line->pack;
+    return gb_keep_why(x, (gb_why){.name = "price",
+                                   .of = p->supplier,
+                                   .unit = GB_MINOR_UNITS,
+                                   .value = (double)p->price.minor,
+                                   .place = gb_places_find(x->places, &p->price_text)});
+}
+
+const gb_why *gb_why_cost(gb_explainer *x, const gb_about *a) {
+    return GB_WHY(x, "cost", GB_MINOR_UNITS, (double)a->line->cost.minor, "packs * price",
+                  GB_INPUTS(gb_why_packs(x, a), gb_why_price(x, a)),
+                  .of = name_of(a->supply));
+}
+
+const gb_why *gb_why_left(gb_explainer *x, const gb_about *a) {
+    return GB_WHY(
+        x, "left", GB_MASS, a->line->leftover.kg, "need * larger(0, packs / exact - 1)",
+        GB_INPUTS(gb_why_supply_lying(x, a), gb_why_packs(x, a), exact_packs(x, a)),
+        .of = name_of(a->supply));
+}
+
+/* The costs of all lines, or of those that are taxed. */
+static const gb_why *costs(gb_explainer *x, const gb_about *a, const char *name,
+                           bool taxed_only) {
+    const gb_buy_list *list = a->priced->list;
+    const gb_why **all =
+        gb_arena_take(x->arena, list->line_count + 1, sizeof(const gb_why *));
+    size_t n = 0;
+    double sum = 0;
+    if (all == NULL) {
+        x->failed = true;
+        return NULL;
+    }
+    for (size_t i = 0; i < list->line_count; i++) {
+        const gb_buy_line *l = &list->lines[i];
+        if (l->pack == NULL || (taxed_only && l->pack->untaxed))
+            continue;
+        const gb_about line = {.priced = a->priced, .line = l, .supply = l->need};
+        all[n++] = gb_why_cost(x, &line);
+        sum += (double)l->cost.minor;
+    }
+    if (n == 0)
+        return gb_fact(x, name, GB_MINOR_UNITS, 0, "nothing is bought");
+    return GB_WHY(x, name, GB_MINOR_UNITS, sum, "sum()", .inputs = all, .input_count = n);
+}
+
+const gb_why *gb_why_goods(gb_explainer *x, const gb_about *a) {
+    return costs(x, a, "goods", false);
+}
+
+const gb_why *gb_why_tax_rate(gb_explainer *x, const gb_about *a) {
+    return gb_stated(x, "rate", NULL, GB_SHARE, &a->priced->book->tax.of_one, NULL);
+}
+
+const gb_why *gb_why_tax(gb_explainer *x, const gb_about *a) {
+    return GB_WHY(x, "tax", GB_MINOR_UNITS, (double)a->priced->list->tax.minor,
+                  "near(taxed * rate, smallest)",
+                  GB_INPUTS(costs(x, a, "taxed", true), gb_why_tax_rate(x, a),
+                            gb_fact(x, "smallest", GB_MINOR_UNITS, 1,
+                                    "the smallest unit of the currency")));
+}
+
+static bool is_bought_from(const gb_buy_list *list, const char *supplier) {
+    for (size_t i = 0; i < list->line_count; i++) {
+        const gb_buy_line *l = &list->lines[i];
+        if (l->pack != NULL && l->packs > 0 && strcmp(l->pack->supplier, supplier) == 0)
+            return true;
+    }
+    return false;
+}
+
+const gb_why *gb_why_delivery(gb_explainer *x, const gb_about *a) {
+    const gb_price_book *book = a->priced->book;
+    const gb_why **all =
+        gb_arena_take(x->arena, book->delivery_count + 1, sizeof(const gb_why *));
+    size_t n = 0;
+    if (all == NULL) {
+        x->failed = true;
+        return NULL;
+    }
+    for (size_t i = 0; i < book->delivery_count; i++) {
+        const gb_delivery *d = &book->deliveries[i];
+        if (is_bought_from(a->priced->list, d->supplier))
+            all[n++] = gb_keep_why(
+                x, (gb_why){.name = "charge",
+                            .of = d->supplier,
+                            .unit = GB_MINOR_UNITS,
+                            .value = (double)d->charge.minor,
+                            .place = gb_places_find(x->places, &d->charge_text)});
+    }
+    double sum = (double)a->priced->list->delivery.minor;
+    if (n == 0)
+        return gb_fact(x, "delivery", GB_MINOR_UNITS, sum, "no charge is stated");
+    return GB_WHY(x, "delivery", GB_MINOR_UNITS, sum, "sum()", .inputs = all,
+                  .input_count = n);
+}
+
+const gb_why *gb_why_total(gb_explainer *x, const gb_about *a) {
+    return GB_WHY(x, "total", GB_MINOR_UNITS, (double)a->priced->list->total.minor,
+                  "goods + tax + delivery",
+                  GB_INPUTS(gb_why_goods(x, a), gb_why_tax(x, a), gb_why_delivery(x, a)));
+}
+
+const gb_why *gb_why_missing(gb_explainer *x, const gb_about *a) {
+    return gb_fact(x, "missing", GB_PLAIN, (double)a->priced->list->missing,
+                   "needs that no pack in the price book is for");
+}

@@ -1,0 +1,421 @@
+#include "gaugebox/explain.h"
+
+#include "write/figures.h"
+
+#include <math.h>
+#include <string.h>
+
+/* Explanations for people: each figure, how it was rounded for the sheet, and the tree of
+   reasons below it. A reason that stands above already is not told again. */
+
+enum { COLUMNS = 80, STEP = 2, DEEPEST_INDENT = 20, HANG = 4, MOST_SHOWN_INPUTS = 8 };
+
+typedef struct writer {
+    const gb_explanation *e;
+    const gb_explained **told; /* by the reason's number: the figure it was told at */
+    const gb_explained *now;
+    const char *last_source;
+    gb_text *to;
+} writer;
+
+/* ---- which figure ------------------------------------------------------------------ */
+
+static int small(int c) {
+    return c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c;
+}
+
+static bool same_name(const char *a, const char *b, size_t b_length) {
+    size_t i = 0;
+    while (a[i] != '\0' && i < b_length && small(a[i]) == small(b[i]))
+        i++;
+    return a[i] == '\0' && i == b_length;
+}
+
+bool gb_is_figure(const gb_explained *e, const char *wanted) {
+    const char *rows[] = {gb_row_name(e->row->code), gb_row_name(e->top->code)};
+    size_t length = strlen(wanted);
+    size_t dot = strcspn(wanted, ".");
+    bool row = same_name(rows[0], wanted, dot) || same_name(rows[1], wanted, dot);
+    if (dot == length)
+        return row || same_name(e->figure->name, wanted, length);
+    return row && same_name(e->figure->name, wanted + dot + 1, length - dot - 1);
+}
+
+/* ---- numbers ----------------------------------------------------------------------- */
+
+/* Units in which every formula holds as it stands. */
+static const struct {
+    const char *us;
+    const char *metric;
+} UNITS[] = {
+    [GB_LENGTH] = {"ft", "m"},
+    [GB_AREA] = {"ft2", "m2"},
+    [GB_VOLUME] = {"ft3", "m3"},
+    [GB_MASS] = {"lb", "kg"},
+    [GB_DENSITY] = {"lb/ft3", "kg/m3"},
+    [GB_TEMP] = {"F", "C"},
+    [GB_DURATION] = {"h", "h"},
+    [GB_SHARE] = {NULL, NULL},
+    [GB_SLOPE] = {NULL, NULL},
+    [GB_SPEED] = {"mph", "km/h"},
+    [GB_TREAD_PACE] = {"treads/h", "treads/h"},
+    [GB_AREA_PACE] = {"ft2/h", "m2/h"},
+    [GB_VOLUME_PACE] = {"ft3/h", "m3/h"},
+    [GB_PLAIN] = {NULL, NULL},
+    [GB_MINOR_UNITS] = {NULL, NULL},
+};
+_Static_assert(sizeof UNITS / sizeof UNITS[0] == GB_MINOR_UNITS + 1,
+               "units for every kind");
+
+static const char *unit_of(const gb_why *why, gb_system system) {
+    return system == GB_US ? UNITS[why->unit].us : UNITS[why->unit].metric;
+}
+
+/* Six figures, whatever the size. */
+static void add_number(gb_text *to, double value) {
+    int decimals = 6;
+    double size = fabs(value);
+    for (; size >= 1.0 && decimals > 0; decimals--)
+        size /= 10.0;
+    for (; size > 0 && size < 0.1 && decimals < 9; decimals++)
+        size *= 10.0;
+    size_t from = to->length;
+    gb_text_add_fixed(to, value, decimals);
+    if (to->failed || strchr(to->data + from, '.') == NULL)
+        return;
+    while (to->data[to->length - 1] == '0')
+        to->data[--to->length] = '\0';
+    if (to->data[to->length - 1] == '.')
+        to->data[--to->length] = '\0';
+}
+
+static void add_value(const writer *w, const gb_why *why, gb_text *to) {
+    const char *unit = unit_of(why, w->e->sheet->system);
+    if (why->unit == GB_MINOR_UNITS)
+        gb_print_money(to, (gb_money){llround(why->value)}, w->e->decimals);
+    else if (unit == NULL)
+        add_number(to, why->value);
+    else
+        add_number(to, gb_to_unit(gb_find_unit((gb_kind)why->unit, unit), why->value));
+}
+
+static void add_value_and_unit(const writer *w, const gb_why *why, gb_text *to) {
+    const char *unit = unit_of(why, w->e->sheet->system);
+    add_value(w, why, to);
+    gb_text_add(to, unit == NULL ? "" : " ");
+    gb_text_add(to, unit == NULL ? "" : unit);
+}
+
+/* ---- formulas ---------------------------------------------------------------------- */
+
+static const gb_why *input_named(const gb_why *why, const char *name, size_t length) {
+    for (size_t i = 0; i < why->input_count; i++)
+        if (strlen(why->inputs[i]->name) == length &&
+            strncmp(why->inputs[i]->name, name, length) == 0)
+            return why->inputs[i];
+    return NULL;
+}
+
+/* All inputs, for a function of all of them. */
+static void add_all(const writer *w, const gb_why *why, gb_text *to) {
+    for (size_t i = 0; i < why->input_count && i < MOST_SHOWN_INPUTS; i++) {
+        gb_text_add(to, i == 0 ? "" : ", ");
+        add_value(w, why->inputs[i], to);
+    }
+    if (why->input_count > MOST_SHOWN_INPUTS)
+        gb_text_add(to, ", ...");
+}
+
+static bool in_name(char c) {
+    return (c >= 'a' && c <= 'z') || c == '_';
+}
+
+/* The formula with numbers for the names of its inputs. */
+static void add_numbers(const writer *w, const gb_why *why, gb_text *to) {
+    for (const char *at = why->formula; *at != '\0';) {
+        size_t length = 0;
+        while (in_name(at[length]))
+            length++;
+        const gb_why *input = length == 0 ? NULL : input_named(why, at, length);
+        if (length == 0)
+            length = 1;
+        if (input != NULL && at[length] != '(')
+            add_value(w, input, to);
+        else
+            gb_text_add_bytes(to, at, length);
+        at += length;
+        if (at[0] == '(' && at[1] == ')') {
+            gb_text_add(to, "(");
+            add_all(w, why, to);
+            gb_text_add(to, ")");
+            at += 2;
+        }
+    }
+}
+
+/* ---- lines ------------------------------------------------------------------------- */
+
+static size_t columns_of(const char *text, size_t length) {
+    size_t n = 0;
+    for (size_t i = 0; i < length; i++)
+        n += ((unsigned char)text[i] & 0xC0) != 0x80;
+    return n;
+}
+
+/* Bytes of `text` that fit into `room` columns: up to the last space before, or a word
+   that is longer than a line. */
+static size_t fitting(const char *text, size_t room) {
+    size_t best = strcspn(text, " ");
+    while (text[best] != '\0') {
+        size_t next = best + 1 + strcspn(text + best + 1, " ");
+        if (columns_of(text, next) > room)
+            break;
+        best = next;
+    }
+    return best;
+}
+
+static void add_wrapped(gb_text *to, const char *text, size_t indent, size_t hang) {
+    for (size_t line = 0; line == 0 || *text != '\0'; line++) {
+        size_t margin = line == 0 ? indent : indent + hang;
+        size_t n = fitting(text, COLUMNS - margin);
+        gb_text_add_repeated(to, ' ', margin);
+        gb_text_add_bytes(to, text, n);
+        gb_text_add(to, "\n");
+        text += n;
+        text += strspn(text, " ");
+    }
+}
+
+/* A value, then where it comes from: on the same line if they fit, else each on its own
+   below. */
+static void add_value_and_origin(gb_text *to, size_t indent, const gb_text *value,
+                                 const gb_text *place, const gb_text *source) {
+    const gb_text *origins[] = {place, source};
+    gb_text all;
+    gb_text_init(&all, to->arena);
+    gb_text_add(&all, gb_text_get(value));
+    for (size_t i = 0; i < 2; i++) {
+        gb_text_add(&all, origins[i]->length > 0 ? "; " : "");
+        gb_text_add(&all, gb_text_get(origins[i]));
+    }
+    if (indent + columns_of(gb_text_get(&all), all.length) <= COLUMNS) {
+        add_wrapped(to, gb_text_get(&all), indent, HANG);
+    } else {
+        add_wrapped(to, gb_text_get(value), indent, HANG);
+        for (size_t i = 0; i < 2; i++)
+            if (origins[i]->length > 0)
+                add_wrapped(to, gb_text_get(origins[i]), indent + HANG, 0);
+    }
+    to->failed =
+        to->failed || all.failed || value->failed || place->failed || source->failed;
+}
+
+/* Where a value was read: job.cfg:31: depth = "1-1/4 in". */
+static void add_place(const gb_place *p, gb_text *to) {
+    gb_text_add_clean(to, p->file);
+    if (p->line > 0) {
+        gb_text_add(to, ":");
+        gb_text_add_int(to, p->line);
+    }
+    gb_text_add(to, ": ");
+    gb_text_add(to, p->key);
+    if (p->text[0] != '\0') {
+        gb_text_add(to, " = \"");
+        gb_text_add_clean(to, p->text);
+        gb_text_add(to, "\"");
+    }
+    gb_text_add(to, p->line > 0 ? "" : ", the usual value, for none is stated");
+}
+
+static void add_name(const gb_why *why, gb_text *to) {
+    gb_text_add(to, why->name);
+    if (why->of == NULL)
+        return;
+    gb_text_add(to, " (");
+    gb_text_add_clean(to, why->of);
+    gb_text_add(to, ")");
+}
+
+static bool is_one_name(const char *formula) {
+    return formula[strspn(formula, "abcdefghijklmnopqrstuvwxyz_")] == '\0';
+}
+
+static bool is_of_all(const char *formula) {
+    size_t n = strlen(formula);
+    return n > 2 && strcmp(formula + n - 2, "()") == 0;
+}
+
+static void add_reason(const writer *w, const gb_why *why, gb_text *line) {
+    add_name(why, line);
+    if (why->formula != NULL && !is_of_all(why->formula)) {
+        gb_text_add(line, " = ");
+        gb_text_add(line, why->formula);
+    }
+    if (why->formula != NULL && !is_one_name(why->formula)) {
+        gb_text_add(line, " = ");
+        add_numbers(w, why, line);
+    }
+    gb_text_add(line, " = ");
+    add_value_and_unit(w, why, line);
+}
+
+/* What stands in one file entry has one source, which is told once. */
+static bool is_told(writer *w, const gb_why *why) {
+    bool told = why->place != NULL && why->source == w->last_source;
+    w->last_source = why->source;
+    return told;
+}
+
+static void add_figure_name(const gb_explained *e, gb_text *to) {
+    gb_text_add(to, gb_row_name(e->top->code));
+    if (e->top != e->row) {
+        gb_text_add(to, " ");
+        gb_text_add(to, gb_row_name(e->row->code));
+    }
+    gb_text_add(to, ".");
+    gb_text_add(to, e->figure->name);
+}
+
+/* A reason that was told already: its value, and where to look. */
+static void add_known(const writer *w, const gb_why *why, gb_text *line) {
+    add_name(why, line);
+    gb_text_add(line, " = ");
+    add_value_and_unit(w, why, line);
+    if (w->told[why->number] == w->now) {
+        gb_text_add(line, ", above");
+        return;
+    }
+    gb_text_add(line, ", see ");
+    add_figure_name(w->told[why->number], line);
+}
+
+static void write_new(writer *w, const gb_why *why, size_t indent) {
+    gb_text value;
+    gb_text place;
+    gb_text source;
+    gb_text_init(&value, w->to->arena);
+    gb_text_init(&place, w->to->arena);
+    gb_text_init(&source, w->to->arena);
+    add_reason(w, why, &value);
+    if (why->place != NULL)
+        add_place(why->place, &place);
+    if (why->source != NULL && !is_told(w, why))
+        gb_text_add_clean(&source, why->source);
+    add_value_and_origin(w->to, indent, &value, &place, &source);
+}
+
+static void write_known(writer *w, const gb_why *why, size_t indent) {
+    gb_text line;
+    gb_text_init(&line, w->to->arena);
+    add_known(w, why, &line);
+    add_wrapped(w->to, gb_text_get(&line), indent, HANG);
+    w->to->failed = w->to->failed || line.failed;
+}
+
+/* Reasons nest as deep as the chain is long; the layers of a job make it so. */
+static void write_reason(writer *w, const gb_why *why, size_t depth) {
+    size_t indent = STEP + STEP * depth;
+    if (indent > DEEPEST_INDENT)
+        indent = DEEPEST_INDENT;
+    if (w->told[why->number] != NULL) {
+        write_known(w, why, indent);
+        return;
+    }
+    write_new(w, why, indent);
+    w->told[why->number] = w->now;
+    for (size_t i = 0; i < why->input_count; i++)
+        write_reason(w, why->inputs[i], depth + 1);
+}
+
+/* ---- figures ----------------------------------------------------------------------- */
+
+/* How each kind of figure is rounded for people. */
+static const struct {
+    const char *us;
+    const char *metric;
+} ROUNDED[] = {
+    [GB_SHOW_NUMBER] = {"0.01", "0.01"},
+    [GB_SHOW_FRACTION] = {"1/32", "1/32"},
+    [GB_SHOW_QUARTERS] = {"1/4", "1/4"},
+    [GB_SHOW_LENGTH] = {"1/16 in (1/64 in below 1/8 in)", "1 mm (0.1 mm below 100 mm)"},
+    [GB_SHOW_AREA] = {"0.01 ft2", "0.01 m2"},
+    [GB_SHOW_AREA_HALF] = {"1/2 ft2", "0.01 m2"},
+    [GB_SHOW_VOLUME] =
+        {"0.01 ft3 (0.001 ft3 below 1 ft3)",
+         "0.001 m3 (1 L below 1 m3, 0.1 L below 100 L, 0.01 L below 10 L)"},
+    [GB_SHOW_VOLUME_FINE] = {"0.001 ft3", "0.001 m3 (1 L below 1 m3, 0.1 L below 100 L, "
+                                          "0.01 L below 10 L)"},
+    [GB_SHOW_BULK] = {"1/4 yd3, up", "0.05 m3, up"},
+    [GB_SHOW_WATER] = {"1/2 qt", "0.1 L"},
+    [GB_SHOW_WATER_CELL] = {"1/2 qt", "0.1 L"},
+    [GB_SHOW_WATER_FINE] = {"1 fl oz", "0.01 L"},
+    [GB_SHOW_WATER_FINE_CELL] = {"1 fl oz", "0.01 L"},
+    [GB_SHOW_POT_WATER] = {"1 fl oz", "0.01 L"},
+    [GB_SHOW_MASS] = {"1 lb (0.1 lb below 20 lb)", "1 kg (0.1 kg below 100 kg)"},
+    [GB_SHOW_TEMP] = {"0.1 F", "0.1 C"},
+    [GB_SHOW_SPEED] = {"1 mph", "1 km/h"},
+    [GB_SHOW_SHARE] = {"0.1 %", "0.1 %"},
+    [GB_SHOW_DURATION] = {"1 min", "1 min"},
+    [GB_SHOWS - 1] = {NULL, NULL},
+};
+_Static_assert(sizeof ROUNDED / sizeof ROUNDED[0] == GB_SHOWS, "a rule for each kind");
+
+static void add_rounding(const writer *w, const gb_figure *f, gb_text *line) {
+    static const char *const WAYS[] = {[GB_NEAREST] = ", to the nearest ",
+                                       [GB_DOWN] = ", down to ",
+                                       [GB_UP] = ", up to "};
+    bool us = w->e->sheet->system == GB_US;
+    const char *step = us ? ROUNDED[f->show].us : ROUNDED[f->show].metric;
+    if (step == NULL)
+        return;
+    gb_text_add(line, WAYS[f->rounding]);
+    gb_text_add(line, step);
+}
+
+static void write_figure(writer *w, const gb_explained *e) {
+    gb_text line;
+    gb_text_init(&line, w->to->arena);
+    w->now = e;
+    add_figure_name(e, &line);
+    gb_text_add(&line, ": ");
+    gb_show_figure(e->figure, w->e->sheet->system, &line);
+    add_rounding(w, e->figure, &line);
+    add_wrapped(w->to, gb_text_get(&line), 0, HANG);
+    w->to->failed = w->to->failed || line.failed;
+    write_reason(w, e->why, 0);
+}
+
+/* A block is known by its first row: the title of a mix, or of a list. */
+static void write_title(writer *w, size_t block) {
+    gb_sheet head = *w->e->sheet;
+    gb_block first = head.blocks[block];
+    first.count = 1;
+    head.blocks = &first;
+    head.count = 1;
+    gb_write_text(&head, w->to);
+}
+
+size_t gb_write_explanation(const gb_explanation *e, const char *wanted, gb_text *to) {
+    writer w = {
+        .e = e,
+        .to = to,
+        .told = gb_arena_take(to->arena, e->why_count + 1, sizeof(const gb_explained *))};
+    size_t block = e->sheet->count;
+    size_t count = 0;
+    to->failed = to->failed || w.told == NULL;
+    for (size_t i = 0; i < e->figure_count && !to->failed; i++) {
+        const gb_explained *figure = &e->figures[i];
+        if (wanted != NULL && !gb_is_figure(figure, wanted))
+            continue;
+        if (figure->block != block) {
+            gb_text_add(to, count > 0 ? "\n" : "");
+            write_title(&w, figure->block);
+            block = figure->block;
+            memset((void *)w.told, 0, e->why_count * sizeof(const gb_explained *));
+        }
+        write_figure(&w, figure);
+        count++;
+    }
+    return count;
+}

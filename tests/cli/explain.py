@@ -1,0 +1,276 @@
+"""Walks every figure of a sheet and recomputes it from its own explanation.
+
+explain.py FOLDER MIXES: for every NAME.sheet.json in FOLDER there is NAME.why.json (the
+explanation of the same sheet) and NAME.why.txt (the same for people). Checks that
+  - every figure of the sheet has a reason, in order, and its value is that of the reason;
+  - every formula, evaluated over its inputs, gives the value of its node;
+  - every chain ends in a line of a file that bears the key and the text, and the text,
+    turned into SI by the GNU units program, is the value; or in a source;
+  - the numbers of the text for people come to what it says, in its own units.
+"""
+import glob
+import json
+import math
+import os
+import re
+import subprocess
+import sys
+
+ONLY_COUNTED = {("ORDER", "n"), ("BATCH_LINE", "n")}
+faults = []
+
+
+def fault(*words):
+    faults.append(" ".join(str(w) for w in words))
+
+
+def near_enough(a, b, share, scale=0.0):
+    return abs(a - b) <= share * max(abs(a), abs(b), scale, 1e-12)
+
+
+# ---- formulas ---------------------------------------------------------------------------
+
+def functions(inputs, slack):
+    """The functions of a formula; `slack` is what rounding may have left of a multiple."""
+    def up(x, step):
+        return math.ceil(x / step - slack) * step
+
+    def down(x, step):
+        return math.floor(x / step + slack) * step
+
+    def near(x, step):
+        return math.floor(x / step + 0.5 + slack) * step
+
+    def mean(*xs):
+        return sum(xs) / len(xs)
+
+    def standard_error(*xs):
+        m = mean(*xs)
+        return math.sqrt(sum((x - m) ** 2 for x in xs) / (len(xs) - 1) / len(xs))
+
+    def root_of_squares(*xs):
+        return math.sqrt(sum(x * x for x in xs))
+
+    def of_all(f):
+        return lambda *xs: f(*(xs or inputs))
+
+    return {"larger": max, "smaller": min, "up": up, "down": down, "near": near,
+            "sqrt": math.sqrt, "sum": of_all(lambda *xs: sum(xs)), "mean": of_all(mean),
+            "most": of_all(lambda *xs: max(xs)), "least": of_all(lambda *xs: min(xs)),
+            "root_of_squares": of_all(root_of_squares),
+            "standard_error": of_all(standard_error)}
+
+
+def evaluate(formula, inputs, slack):
+    names = functions([i[1] for i in inputs], slack)
+    names.update(("of_" + name, value) for name, value in inputs)  # yield is Python's own
+    formula = re.sub(r"([a-z_]+)(?![a-z_(])", r"of_\1", formula)
+    return eval(formula, {"__builtins__": {}}, names)
+
+
+# ---- where a chain ends -----------------------------------------------------------------
+
+UNITS = {"in": "inch", "''": "inch", "ft": "feet", "'": "feet",
+         "yd": "yard", "mm": "mm", "cm": "cm", "m": "m", "lb": "lb", "kg": "kg",
+         "qt": "quart", "gal": "gallon", "L": "liter", "l": "liter", "ft2": "feet^2",
+         "m2": "m^2", "ft3": "feet^3", "yd3": "yard^3", "m3": "m^3", "h": "hour",
+         "min": "minute", "s": "second", "days": "day", "day": "day",
+         "mph": "mile/hour", "km": "km", "%": "0.01", "treads": "1", "": "1"}
+SI = {"m": "m", "m2": "m^2", "m3": "m^3", "kg": "kg", "kg/m3": "kg/m^3", "s": "s",
+      "share": "1", "m/s": "m/s", "1/s": "1/s", "m2/s": "m^2/s", "m3/s": "m^3/s", "1": "1"}
+known = {}
+
+
+def by_units(expression, to):
+    if (expression, to) not in known:
+        run = subprocess.run(["units", "-t", "-d", "15", expression, to],
+                             stdout=subprocess.PIPE, text=True)
+        known[expression, to] = run.stdout.strip()
+    return float(known[expression, to])
+
+
+def expression_of(text):
+    """1-1/4 in, 4 ft 6 in, 2h30m, 3 treads/h, 80 lb/ft3 as the units program writes it."""
+    over = ""
+    text = re.sub(r"(\d)h(\d+)m$", r"\1 h \2 min", text)
+    for sign, parts in (("¼", "1/4"), ("½", "1/2"), ("¾", "3/4"), ("′", "'"), ("″", "''"),
+                        ("’", "'"), ("”", "''")):
+        text = text.replace(sign, " " + parts if "/" in parts else parts)
+    if re.search(r"/(h|ft3|m3)$", text):
+        text, over = text.rsplit("/", 1)
+        over = " / " + UNITS[over]
+    terms = []
+    pattern = r"\s*(\d+(?:\.\d+)?(?![/.\d]))?(?:[- ]?(\d+)/(\d+))?\s*([a-zA-Z%']+[23]?|)"
+    at = 0
+    while at < len(text):
+        m = re.match(pattern, text[at:])
+        if m is None or m.end() == 0 or m.group(4) not in UNITS:
+            raise ValueError(text)
+        whole, top, bottom, unit = m.groups()
+        unit = UNITS[unit]
+        number = whole or "0"
+        if top:
+            number = f"({number} + {top}|{bottom})"
+        terms.append(f"{number} {unit}")
+        at += m.end()
+    return "(" + " + ".join(terms) + ")" + over
+
+
+def value_of(node):
+    text = node["place"]["text"]
+    if node["unit"] == "c":
+        number, scale = re.fullmatch(r"(-?[\d.]+) ?([FC])", text).groups()
+        return by_units(f"temp{scale}({number})", "tempC")
+    if node["unit"] == "minor":
+        return round(float(text) * 100)
+    if re.fullmatch(r"\d\d?:\d\d", text):
+        hours, minutes = text.split(":")
+        return int(hours) * 3600 + int(minutes) * 60
+    if " x " in text:
+        text = text.split(" x ")[0 if node["name"] == "length" else 1]
+    return by_units(expression_of(text), SI[node["unit"]])
+
+
+def check_place(name, node, mixes, reference):
+    place = node["place"]
+    file, line, key, text = place["file"], place["line"], place["key"], place["text"]
+    if line == 0:
+        if not re.search(rf"^ +{key}\n(?:      .*\n)*?.*left out: {re.escape(text)}$",
+                         reference, re.M):
+            fault(name, "no such usual value:", place)
+    else:
+        path = mixes + file[len("mixes"):] if file.startswith("mixes/") else file
+        said = open(path, encoding="utf-8").read().split("\n")[line - 1]
+        if text not in said:
+            fault(name, f"{file}:{line} does not say {text}: {said}")
+    if text == "" or not re.search(r"\d", text):  # a list, or a word with a source
+        if text != "" and "source" not in node:
+            fault(name, "a word is no value:", node)
+        return
+    try:
+        value = value_of(node)
+    except (ValueError, AttributeError) as problem:
+        fault(name, place, "is not understood:", problem)
+        return
+    if not near_enough(value, node["value"], 1e-9):
+        fault(name, place, "is", value, "not", node["value"])
+
+
+# ---- one sheet --------------------------------------------------------------------------
+
+def figures_of(rows):
+    for row in rows:
+        for key, value in row.items():
+            if isinstance(value, list):
+                yield from figures_of(value)
+            elif isinstance(value, (int, float)) and (row["row"], key) not in ONLY_COUNTED:
+                yield row["row"], key, value
+
+
+def check_sheet(name, sheet, why):
+    nodes = {n["node"]: n for n in why["nodes"]}
+    shown = [f for b in sheet["blocks"] for f in figures_of(b["rows"])]
+    told = why["figures"]
+    if len(shown) != len(told) or not shown:
+        fault(name, len(shown), "figures shown,", len(told), "explained")
+    for (row, key, value), figure in zip(shown, told):
+        if row != figure["row"] or not key.startswith(figure["figure"]):
+            fault(name, row, key, "is explained as", figure["row"], figure["figure"])
+        elif not near_enough(value, nodes[figure["node"]]["value"], 1e-9, 1e-3):
+            fault(name, row, key, "is", value, "explained", nodes[figure["node"]]["value"])
+    return len(shown)
+
+
+def check_nodes(name, why, mixes, reference):
+    nodes = {n["node"]: n for n in why["nodes"]}
+    for node in nodes.values():
+        if "formula" in node:
+            inputs = [(nodes[i]["name"], nodes[i]["value"]) for i in node["inputs"]]
+            got = evaluate(node["formula"], inputs, 1e-9)
+            scale = max([abs(v) for _, v in inputs] + [0]) if "-" in node["formula"] else 0
+            if not near_enough(got, node["value"], 1e-9, scale):
+                fault(name, node, "comes to", got)
+        elif "place" in node:
+            check_place(name, node, mixes, reference)
+        elif not node.get("source"):
+            fault(name, "neither place nor source:", node)
+    return len(nodes)
+
+
+def check_text(name, text):
+    """Lines of a value begin with its name; what hangs four columns deeper goes on."""
+    lines = []
+    for line in text.split("\n"):
+        indent = len(line) - len(line.lstrip(" "))
+        if len(line) > 80:
+            fault(name, "over 80 columns:", line)
+        if lines and indent == lines[-1][0] + 4:
+            lines[-1][1] += " " + line.strip()
+        else:
+            lines.append([indent, line.strip()])
+    count = 0
+    for indent, line in lines:
+        m = re.match(r"[a-z_]+(?: \([^=]*?\))? = (.*)", line)
+        if indent == 0 or m is None or ", ..." in line:
+            continue
+        parts = m.group(1).split(" = ")
+        if len(parts) < 2 or not re.match(r"-?[\d.]+( |$|;)", parts[-1]) \
+                or re.search(r"[a-z_]+$", parts[-2]):
+            continue
+        shown = float(re.match(r"-?[\d.]+", parts[-1]).group())
+        try:
+            got = evaluate(parts[-2], [], 2e-5)
+        except Exception as problem:
+            fault(name, line, problem)
+            continue
+        count += 1
+        scale = max(float(x) for x in re.findall(r"[\d.]*\d", parts[-2]))
+        if not near_enough(got, shown, 1e-4, scale if "-" in parts[-2] else 0.02):
+            fault(name, line, "comes to", got)
+    return count
+
+
+def can_fail(folder, mixes, reference):
+    """A value that is a thousandth off must be found, once in the sheet and once here."""
+    why = json.load(open(folder + "/1.why.json"))
+    sheet = json.load(open(folder + "/1.sheet.json"))
+    made = next(n for n in why["nodes"] if "formula" in n and n["value"] != 0)
+    read = next(n for n in why["nodes"] if "place" in n and n["place"]["line"] > 0
+                and n["value"] != 0)
+    for node in (made, read):
+        before = len(faults)
+        node["value"] *= 1.001
+        check_nodes("broken", why, mixes, reference)
+        node["value"] /= 1.001
+        if len(faults) == before:
+            return False
+        del faults[before:]
+    before = len(faults)
+    del sheet["blocks"][0]["rows"][1:]
+    check_sheet("broken", sheet, why)
+    found = len(faults) > before
+    del faults[before:]
+    return found
+
+
+def main(folder, mixes):
+    reference = "\n".join(open(f).read() for f in glob.glob(folder + "/*.keys"))
+    reference = reference.replace("when\n      left out", "when left out")
+    sheets = sorted(glob.glob(folder + "/*.sheet.json"))
+    counts = [0, 0, 0]
+    for path in sheets:
+        name = os.path.basename(path).split(".")[0]
+        why = json.load(open(f"{folder}/{name}.why.json"))
+        counts[0] += check_sheet(name, json.load(open(path)), why)
+        counts[1] += check_nodes(name, why, mixes, reference)
+        counts[2] += check_text(name, open(f"{folder}/{name}.why.txt").read())
+    if not can_fail(folder, mixes, reference):
+        fault("a wrong value was taken as right")
+    print("explain: %d sheets, %d figures, %d values, %d formulas as printed; %d faults"
+          % (len(sheets), *counts, len(faults)))
+    for words in faults[:20]:
+        print("FAILED", words)
+    return 1 if faults or len(sheets) < 40 or min(counts) < 1000 else 0
+
+
+sys.exit(main(sys.argv[1], sys.argv[2]))

@@ -1,0 +1,50 @@
+#!/usr/bin/env bash
+# Every figure of every example and of every good job is recomputed from its own
+# explanation; explain.py says what is checked.
+set -u
+program=$(readlink -f "$1")
+here=$(cd "$(dirname "$0")" && pwd)
+top=$(cd "$here/../.." && pwd)
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+cd "$top" || exit 1
+n=0
+explain() { # COMMAND [ARGUMENT...]
+    n=$((n + 1))
+    "$program" "$@" --format json >"$work/$n.sheet.json" 2>"$work/err.txt" &&
+        "$program" "$@" --explain --format json >"$work/$n.why.json" 2>>"$work/err.txt" &&
+        "$program" "$@" --explain >"$work/$n.why.txt" 2>>"$work/err.txt" && return
+    echo "FAILED: $*"
+    cat "$work/err.txt"
+    touch "$work/failed"
+    rm -f "$work/$n".*
+}
+for job in examples/*/job.cfg; do
+    for units in us metric; do
+        for command in sheet takeoff price; do
+            explain "$command" "$job" --units "$units"
+        done
+    done
+done
+explain price examples/*/job.cfg --prices examples/library-entrance/prices.cfg
+for folder in tests/jobs/*-good/; do
+    job=$folder/job.cfg
+    if [ -f "$folder/make.sh" ]; then
+        (cd "$work" && bash "$top/$folder/make.sh" >/dev/null 2>&1)
+        [ -f "$work/job.cfg" ] || continue
+        mv "$work/job.cfg" "$work/$n.cfg"
+        job=$work/$n.cfg
+    fi
+    explain sheet "$job"
+    explain takeoff "$job" --units metric
+done
+for mix in $("$program" mix | grep -oE '^[a-z]+/[a-z0-9-]+'); do
+    explain mix "$mix"
+    explain mix "$mix" --make 2ft3 --waste 10%
+    explain mix "$mix" --bags 2-1/2 --units metric
+done
+for kind in job mixes materials prices; do
+    "$program" keys "$kind" >"$work/$kind.keys"
+done
+/usr/bin/python3 "$here/explain.py" "$work" "$top/mixes" || touch "$work/failed"
+[ ! -e "$work/failed" ]
