@@ -220,12 +220,12 @@ static void add_place(const gb_place *p, gb_text *to) {
     }
     gb_text_add(to, ": ");
     gb_text_add(to, p->key);
-    if (p->text[0] != '\0') {
-        gb_text_add(to, " = \"");
-        gb_text_add_clean(to, p->text);
-        gb_text_add(to, "\"");
-    }
-    gb_text_add(to, p->line > 0 ? "" : ", the usual value, for none is stated");
+    gb_text_add(to, p->line > 0 ? "" : " not stated,");
+    if (p->text[0] == '\0')
+        return;
+    gb_text_add(to, p->line > 0 ? " = \"" : " usual: \"");
+    gb_text_add_clean(to, p->text);
+    gb_text_add(to, "\"");
 }
 
 static void add_name(const gb_why *why, gb_text *to) {
