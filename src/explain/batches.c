@@ -62,6 +62,9 @@ static size_t limits(gb_explainer *x, const gb_about *a, const gb_why *all[3]) {
 }
 
 const gb_why *gb_why_most(gb_explainer *x, const gb_about *a) {
+    const gb_why *known = gb_known(x, "most", a->mix);
+    if (known != NULL)
+        return known;
     const gb_why *all[3];
     size_t n = limits(x, a, all);
     double least = GB_NONE;
@@ -69,9 +72,10 @@ const gb_why *gb_why_most(gb_explainer *x, const gb_about *a) {
         least = gb_smaller(least, all[i]->value);
     const gb_why *fits =
         GB_WHY(x, "fits", GB_PLAIN, least, "least()", .inputs = all, .input_count = n);
-    return GB_WHY(x, "most", GB_PLAIN, a->mix->batching.most_bags,
-                  a->mix->batching.part_bags ? "down(fits, 1/8)" : "down(fits, 1)",
-                  GB_INPUTS(fits), .of = id_of(a), .source = WHOLE_BAGS);
+    known = GB_WHY(x, "most", GB_PLAIN, a->mix->batching.most_bags,
+                   a->mix->batching.part_bags ? "down(fits, 1/8)" : "down(fits, 1)",
+                   GB_INPUTS(fits), .of = id_of(a), .source = WHOLE_BAGS);
+    return gb_remember(x, "most", a->mix, known);
 }
 
 const gb_why *gb_why_next(gb_explainer *x, const gb_about *a) {
@@ -289,19 +293,24 @@ const gb_why *gb_why_bag_time(gb_explainer *x, const gb_about *a) {
 
 /* ---- what a batch covers ----------------------------------------------------------- */
 
-/* Gross need of the layers that come before this one. */
+/* Gross need of the layers that come before this one: found for all of them at once. */
 static const gb_why *gross_before(gb_explainer *x, const gb_about *a,
                                   const gb_take *take) {
     const gb_need *n = &a->mix->need;
+    const gb_why *known = gb_known(x, "before", take);
+    if (known != NULL)
+        return known;
     const gb_why *sum = gb_fact(x, "before", GB_VOLUME, 0, "the first layer of the mix");
     const gb_why *waste = gb_why_need_waste(x, a);
-    for (size_t i = 0; n->takes[i] != take && sum != NULL; i++)
+    for (size_t i = 0; i < n->take_count && sum != NULL; i++) {
+        const gb_take *t = n->takes[i];
+        (void)gb_remember(x, "before", t, sum);
         sum = GB_WHY(x, "before", GB_VOLUME,
-                     sum->value + n->takes[i]->net.m3 * (1.0 + n->waste.of_one),
+                     sum->value + t->net.m3 * (1.0 + n->waste.of_one),
                      "before + net * (1 + waste)",
-                     GB_INPUTS(sum, gb_why_net_of(x, n->takes[i]), waste),
-                     .of = n->takes[i]->piece->name);
-    return sum;
+                     GB_INPUTS(sum, gb_why_net_of(x, t), waste), .of = t->piece->name);
+    }
+    return gb_known(x, "before", take);
 }
 
 /* Bags in the first i + 1 batches, none of them the last. */

@@ -101,9 +101,13 @@ const gb_why *gb_why_each(gb_explainer *x, const gb_take *t) {
 }
 
 const gb_why *gb_why_net_of(gb_explainer *x, const gb_take *t) {
-    return GB_WHY(x, "net", GB_VOLUME, t->net.m3, "count * each",
-                  GB_INPUTS(gb_why_count(x, t->piece), gb_why_each(x, t)),
-                  .of = t->piece->name);
+    const gb_why *known = gb_known(x, "net", t);
+    if (known != NULL)
+        return known;
+    known = GB_WHY(x, "net", GB_VOLUME, t->net.m3, "count * each",
+                   GB_INPUTS(gb_why_count(x, t->piece), gb_why_each(x, t)),
+                   .of = t->piece->name);
+    return gb_remember(x, "net", t, known);
 }
 
 /* ---- needs ------------------------------------------------------------------------- */
@@ -125,13 +129,17 @@ static const gb_why **room_for_takes(gb_explainer *x, const gb_need *need) {
 
 const gb_why *gb_why_net(gb_explainer *x, const gb_mix_plan *mix) {
     const gb_need *n = &mix->need;
+    const gb_why *known = gb_known(x, "net", mix);
+    if (known != NULL)
+        return known;
     const gb_why **nets = room_for_takes(x, n);
     if (nets == NULL)
         return NULL;
     for (size_t i = 0; i < n->take_count; i++)
         nets[i] = gb_why_net_of(x, n->takes[i]);
-    return GB_WHY(x, "net", GB_VOLUME, n->net.m3, "sum()", .inputs = nets,
-                  .input_count = n->take_count, .of = n->mix->id);
+    known = GB_WHY(x, "net", GB_VOLUME, n->net.m3, "sum()", .inputs = nets,
+                   .input_count = n->take_count, .of = n->mix->id);
+    return gb_remember(x, "net", mix, known);
 }
 
 const gb_why *gb_why_need_waste(gb_explainer *x, const gb_about *a) {

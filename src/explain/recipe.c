@@ -240,7 +240,7 @@ static const gb_why *stated_yield(gb_explainer *x, const gb_mixed *m) {
                   GB_INPUTS(yield, gb_why_bag(x, m), bag), .of = m->mix->id);
 }
 
-const gb_why *gb_why_yield(gb_explainer *x, const gb_mixed *m) {
+static const gb_why *make_yield(gb_explainer *x, const gb_mixed *m) {
     if (m->own != NULL)
         return stated_yield(x, m);
     if (m->mix->part_count == 0)
@@ -251,6 +251,11 @@ const gb_why *gb_why_yield(gb_explainer *x, const gb_mixed *m) {
     return GB_WHY(
         x, "yield", GB_VOLUME, m->recipe->yield.m3, "larger(by_solids, by_sand)",
         GB_INPUTS(by_solids(x, m, "by_solids"), by_sand(x, m)), .of = m->mix->id);
+}
+
+const gb_why *gb_why_yield(gb_explainer *x, const gb_mixed *m) {
+    const gb_why *known = gb_known(x, "yield", m->recipe);
+    return known != NULL ? known : gb_remember(x, "yield", m->recipe, make_yield(x, m));
 }
 
 /* ---- water to add ------------------------------------------------------------------ */

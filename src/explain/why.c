@@ -104,6 +104,52 @@ const gb_why *gb_keep_why(gb_explainer *x, gb_why why) {
     return known;
 }
 
+/* ---- what was found out already ---------------------------------------------------- */
+
+static gb_memory *memory_of(const gb_explainer *x, const char *what, const void *of) {
+    uint64_t digest =
+        gb_digest_add_number(add_text(GB_DIGEST_START, what), (uint64_t)(uintptr_t)of);
+    size_t at = digest % x->memory_room;
+    while (x->memories[at].why != NULL &&
+           (x->memories[at].of != of || strcmp(x->memories[at].what, what) != 0))
+        at = (at + 1) % x->memory_room;
+    return &x->memories[at];
+}
+
+/* Keeps the table at most half full. */
+static bool make_memory_room(gb_explainer *x) {
+    if (2 * x->memory_count < x->memory_room)
+        return true;
+    gb_explainer larger = *x;
+    larger.memory_room = x->memory_room == 0 ? FIRST_SLOTS : 2 * x->memory_room;
+    larger.memories =
+        gb_arena_take(x->arena, larger.memory_room, sizeof *larger.memories);
+    if (larger.memories == NULL)
+        return false;
+    for (size_t i = 0; i < x->memory_room; i++)
+        if (x->memories[i].why != NULL)
+            *memory_of(&larger, x->memories[i].what, x->memories[i].of) = x->memories[i];
+    *x = larger;
+    return true;
+}
+
+const gb_why *gb_known(const gb_explainer *x, const char *what, const void *of) {
+    return x->memory_room == 0 ? NULL : memory_of(x, what, of)->why;
+}
+
+const gb_why *gb_remember(gb_explainer *x, const char *what, const void *of,
+                          const gb_why *why) {
+    if (why == NULL)
+        return NULL;
+    if (!make_memory_room(x)) {
+        x->failed = true;
+        return NULL;
+    }
+    *memory_of(x, what, of) = (gb_memory){what, of, why};
+    x->memory_count++;
+    return why;
+}
+
 /* ---- where a chain ends ------------------------------------------------------------ */
 
 const gb_why *gb_stated(gb_explainer *x, const char *name, const char *of, int unit,

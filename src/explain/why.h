@@ -4,6 +4,14 @@
 
 #include "gaugebox/explain.h"
 
+/* What was found out once about one thing, so that a long job is not gone through for
+   each of its batches. */
+typedef struct gb_memory {
+    const char *what;
+    const void *of;
+    const gb_why *why;
+} gb_memory;
+
 typedef struct gb_explainer {
     gb_arena *arena;
     gb_places *places;
@@ -11,6 +19,8 @@ typedef struct gb_explainer {
     size_t count, room;
     const gb_why **slots; /* the same by digest */
     size_t slot_count;
+    gb_memory *memories; /* by digest of both */
+    size_t memory_count, memory_room;
     bool failed;
 } gb_explainer;
 
@@ -20,6 +30,12 @@ gb_status gb_explainer_init(gb_explainer *x, gb_places *places,
 /* The one reason that is equal to `why`; its inputs are copied. NULL inputs and a NULL
    result mean that memory ran out, and `failed` says so. */
 const gb_why *gb_keep_why(gb_explainer *x, gb_why why);
+
+/* What was remembered under the name `what` (a literal of one place) of that thing, or
+   NULL; and remembering it: gives `why` back. */
+const gb_why *gb_known(const gb_explainer *x, const char *what, const void *of);
+const gb_why *gb_remember(gb_explainer *x, const char *what, const void *of,
+                          const gb_why *why);
 
 #define GB_INPUTS(...)                                                                   \
     .inputs = (const gb_why *const[]){__VA_ARGS__},                                      \
