@@ -11,12 +11,13 @@ enum { GB_EXIT_DONE = 0, GB_EXIT_FAULT = 1, GB_EXIT_USAGE = 2, GB_EXIT_IO = 3 };
 
 /* The options that every command knows. */
 typedef struct gb_common {
-    const char *units;  /* "us", "metric" or NULL: as the job says */
-    const char *mixes;  /* a folder before the shipped one, or NULL */
-    const char *output; /* a file, or NULL: standard output */
-    const char *format; /* "text" (or NULL), "json" or "csv" */
-    bool no_json;       /* set by a command before parsing: it writes text alone */
-    bool no_csv;        /* it has no tables */
+    const char *units;    /* "us", "metric" or NULL: as the job says */
+    const char *language; /* two letters, or NULL: English */
+    const char *mixes;    /* a folder before the shipped one, or NULL */
+    const char *output;   /* a file, or NULL: standard output */
+    const char *format;   /* "text" (or NULL), "json" or "csv" */
+    bool no_json;         /* set by a command before parsing: it writes text alone */
+    bool no_csv;          /* it has no tables */
 } gb_common;
 
 extern const struct argp gb_common_argp;
@@ -63,6 +64,9 @@ gb_status gb_run_write(gb_run *run, const gb_common *common,
 
 /* The units to print in: those of the option, else the job's. */
 gb_system gb_run_system(const gb_common *common, gb_system of_job);
+
+/* The language to print in. */
+const char *gb_run_language(const gb_common *common);
 
 /* Parses a quantity of an option, or ends the program with a usage fault. */
 double gb_option_quantity(struct argp_state *state, const char *option, gb_kind kind,

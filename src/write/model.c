@@ -74,7 +74,7 @@ gb_status gb_finish_sheet(gb_builder *b, const char *kind, gb_system system,
         b->blocks[i].rows = &b->rows[at];
         at += b->blocks[i].count;
     }
-    *sheet = (gb_sheet){kind, system, b->blocks, b->block_count};
+    *sheet = (gb_sheet){kind, system, b->language, b->blocks, b->block_count};
     return GB_OK;
 }
 

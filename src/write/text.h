@@ -4,6 +4,7 @@
 
 #include "gaugebox/sheet.h"
 
-void gb_expand_row(const gb_row *row, gb_system system, gb_text *to);
+/* In the units and the language of the sheet that the row belongs to. */
+void gb_expand_row(const gb_row *row, const gb_sheet *sheet, gb_text *to);
 
 #endif
