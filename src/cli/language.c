@@ -76,12 +76,13 @@ static int tell_languages(const char *locales, const char *wanted, gb_arena *are
 
 /* Numbers and signs stay those of the plain locale: only messages change. gettext looks
    at LANGUAGE when the locale of messages is not "C", and C.UTF-8 is part of every C
-   library. */
+   library. argp looks up the help of options in the current domain, whatever theirs. */
 static int speak(const char *locales, const char *language) {
     if (setlocale(LC_MESSAGES, "C.UTF-8") != NULL &&
         setenv("LANGUAGE", language, 1) == 0 &&
         bindtextdomain(GB_DOMAIN, locales) != NULL &&
-        bind_textdomain_codeset(GB_DOMAIN, "UTF-8") != NULL)
+        bind_textdomain_codeset(GB_DOMAIN, "UTF-8") != NULL &&
+        textdomain(GB_DOMAIN) != NULL)
         return GB_EXIT_DONE;
     (void)fprintf(stderr, "gaugebox: the language '%s' cannot be set\n", language);
     return GB_EXIT_IO;

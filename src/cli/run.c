@@ -72,14 +72,14 @@ double gb_option_quantity(struct argp_state *state, const char *option, gb_kind 
                           const char *text) {
     double value = 0;
     gb_fault fault = gb_parse(kind, text, &value);
+    const char *examples = kind == GB_VOLUME   ? N_("3ft3 or 85L")
+                           : kind == GB_AREA   ? N_("40ft2 or 4m2")
+                           : kind == GB_LENGTH ? N_("1-1/4in or 30mm")
+                                               : "10%";
     if (fault != GB_NO_FAULT || (kind != GB_SHARE && !(value > 0)))
         argp_error(state,
                    gb_tr("%s '%.60s' cannot be read; write it with its unit, such as %s"),
-                   option, text,
-                   gb_tr(kind == GB_VOLUME   ? N_("3ft3 or 85L")
-                         : kind == GB_AREA   ? N_("40ft2 or 4m2")
-                         : kind == GB_LENGTH ? N_("1-1/4in or 30mm")
-                                             : "10%"));
+                   option, text, gb_tr(examples));
     return value;
 }
 
