@@ -40,6 +40,15 @@ def check_the_check():
 
 check_the_check()
 count = 0
+labels = [entry.msgid for entry in polib.pofile(sys.argv[1] + "/gaugebox.pot")
+          if "A label of the sheet" in entry.comment]
+with open(sys.argv[1] + "/terms.md", encoding="utf-8") as file:
+    explained = re.findall(r"[A-Z][A-Z1 ]+[A-Z1]", file.read())
+for label in labels:
+    if label not in explained:
+        print(f"terms.md does not explain the label {label}")
+        count += 1
+count += len(labels) < 30
 for name in sorted(glob.glob(sys.argv[1] + "/*.po")):
     for entry in polib.pofile(name):
         for text in faults(entry):

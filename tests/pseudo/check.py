@@ -1,5 +1,6 @@
 """Runs the program in the pseudo-language and looks at all that it prints: check.py
 CHECKOUT FOLDER, the folder being one that make.py filled."""
+import json
 import pathlib
 import re
 import subprocess
@@ -322,6 +323,30 @@ def usage_faults():
         seen("usage faults")
 
 
+def ways_to_choose():
+    """The option counts wherever it stands; the environment never does."""
+    job = "jobs/good/library-entrance/job.cfg"
+    wanted = run("takeoff", job)[0]
+    for words in (["--lang", "xx", "takeoff", job], ["--lang=xx", "takeoff", job],
+                  ["takeoff", "--lang", "en", job, "--lang=xx"], ["takeoff", "--la=xx", job]):
+        if run(*words, language=None)[0] != wanted:
+            fault(" ".join(words), "is not in that language")
+        seen("ways to choose")
+    english = run("takeoff", job, language=None)[0]
+    for environment in ({"LANGUAGE": "xx", "LC_ALL": "C.UTF-8"}, {"LANG": "xx"}):
+        done = subprocess.run([PROGRAM, "takeoff", job], cwd=WORK, env=environment,
+                              capture_output=True, check=True)
+        if done.stdout.decode() != english:
+            fault(str(environment), "changes what is printed")
+    for command in (["takeoff", job], ["check", job]):
+        if json.loads(run(*command, "--format", "json")[0])["language"] != "xx":
+            fault(" ".join(command), "has another language in its JSON")
+    for unknown in ("zz", "../xx", "", "english"):
+        told = run("mix", "--lang", unknown, status=(2,), language=None)[1]
+        if told != f"gaugebox: --lang '{unknown}' is not known; known are: en, xx\n":
+            fault(f"--lang {unknown}", told)
+
+
 # ---- the check itself can fail -------------------------------------------------------
 
 
@@ -359,11 +384,12 @@ def can_fail():
 
 def main():
     can_fail()
-    for look in (sheets, mixes, checks, cases, keys, starter, helps, usage_faults):
+    for look in (sheets, mixes, checks, cases, keys, starter, helps, usage_faults,
+                 ways_to_choose):
         look()
     least = {"sheets of examples": 12, "sheets of tests": 30, "csv lines": 40, "mixes": 50,
              "fault lines": 100, "faults of cases": 25, "keys": 80, "starter lines": 40, "helps": 9,
-             "usage faults": 19, "labels": 500, "table rows": 100, "sums": 9, "layers": 5}
+             "usage faults": 19, "ways to choose": 4, "labels": 500, "table rows": 100, "sums": 9, "layers": 5}
     for kind, count in least.items():
         if looked_at.get(kind, 0) < count:
             fault("the check itself", f"looked at {looked_at.get(kind, 0)} {kind}")

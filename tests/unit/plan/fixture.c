@@ -6,7 +6,8 @@
 
 #include "gaugebox/read.h"
 
-#define IN_ENGLISH(text) {(const gb_phrase[]){{"en", (text)}}, 1}
+#define IN_ENGLISH(text)                                                                 \
+    { (const gb_phrase[]){{"en", (text)}}, 1 }
 
 const double FX_BAD[5] = {0.0, -1.0, NAN, INFINITY, -INFINITY};
 
