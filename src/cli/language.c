@@ -6,6 +6,7 @@
 
 #include <dirent.h>
 #include <libintl.h>
+#include <limits.h>
 #include <locale.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -47,25 +48,20 @@ static void move_behind_command(int argc, char **argv) {
     argv[1] = command;
 }
 
-static const char *catalog_of(const char *locales, const char *language,
-                              gb_arena *arena) {
-    gb_text path;
-    gb_text_init(&path, arena);
-    gb_add_format(&path, "%s/%s/LC_MESSAGES/" GB_DOMAIN ".mo", locales, language);
-    return gb_text_get(&path);
-}
-
-static bool is_language(const char *locales, const char *name, gb_arena *arena) {
+static bool is_language(const char *locales, const char *name) {
+    char path[PATH_MAX];
+    int n =
+        snprintf(path, sizeof path, "%s/%s/LC_MESSAGES/" GB_DOMAIN ".mo", locales, name);
     return strlen(name) == 2 && strspn(name, "abcdefghijklmnopqrstuvwxyz") == 2 &&
-           access(catalog_of(locales, name, arena), R_OK) == 0;
+           n > 0 && (size_t)n < sizeof path && access(path, R_OK) == 0;
 }
 
-static int tell_languages(const char *locales, const char *wanted, gb_arena *arena) {
+static int tell_languages(const char *locales, const char *wanted) {
     struct dirent **entries = NULL;
     int n = scandir(locales, &entries, NULL, alphasort);
     (void)fprintf(stderr, "gaugebox: --lang '%.20s' is not known; known are: en", wanted);
     for (int i = 0; i < n; i++) {
-        if (is_language(locales, entries[i]->d_name, arena))
+        if (is_language(locales, entries[i]->d_name))
             (void)fprintf(stderr, ", %s", entries[i]->d_name);
         free(entries[i]);
     }
@@ -99,10 +95,10 @@ int gb_choose_language(int argc, char **argv) {
     const char *locales = gb_shared_place("locale", &arena);
     if (locales == NULL)
         (void)fputs("gaugebox: the program's own place cannot be found\n", stderr);
-    else if (is_language(locales, language, &arena))
+    else if (is_language(locales, language))
         result = speak(locales, language);
     else
-        result = tell_languages(locales, language, &arena);
+        result = tell_languages(locales, language);
     gb_arena_release(&arena);
     return result;
 }

@@ -75,6 +75,7 @@ static const char *fault_format(gb_fault fault) {
         [GB_FAULT_NUMBER] = NF_("'%s': \"%s\" has no number where one must be; write %s"),
         [GB_FAULT_DIGITS] = NF_("'%s': \"%s\" has too many digits; write %s"),
         [GB_FAULT_EXPONENT] = NF_("'%s': \"%s\" has a number with an exponent; write %s"),
+        // NOLINTNEXTLINE(bugprone-suspicious-missing-comma) one sentence in two lines
         [GB_FAULT_COMMA] = NF_("'%s': \"%s\" has a comma in a number; the decimal sign "
                                "is a point; write %s"),
         [GB_FAULT_FRACTION] = NF_("'%s': \"%s\" has a fraction that cannot be; write %s"),

@@ -36,7 +36,7 @@ static void split(const char *words, size_t count, cell cells[GB_MOST_CELLS]) {
 }
 
 void gb_widen_table(gb_table *table, const char *words, size_t count, size_t indent) {
-    cell cells[GB_MOST_CELLS];
+    cell cells[GB_MOST_CELLS] = {{0}};
     split(words, count, cells);
     if (indent > table->indent)
         table->indent = indent;
@@ -78,7 +78,7 @@ static void join_cells(const cell *cells, size_t from, size_t count, gb_text *to
 
 void gb_set_row(const gb_table *table, const char *words, size_t count, size_t room,
                 gb_text *to) {
-    cell cells[GB_MOST_CELLS];
+    cell cells[GB_MOST_CELLS] = {{0}};
     split(words, count, cells);
     size_t gap = fitting_gap(table, 0, count, room);
     if (gap > 0) {
