@@ -26,6 +26,8 @@ size_t gb_columns(const char *text, size_t length) {
 
 size_t gb_fitting(const char *text, size_t room) {
     size_t length = strcspn(text, "\n");
+    if (length <= room) /* no sign is wider than its bytes are many */
+        return length;
     size_t used = 0;
     size_t last_break = 0;
     size_t columns = 0;

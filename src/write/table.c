@@ -15,9 +15,10 @@ typedef struct cell {
 
 size_t gb_count_cells(const char *words) {
     size_t count = 1;
-    for (const char *c = words; *c != '\0'; c++)
-        count += *c == GB_CELL;
-    return count < GB_MOST_CELLS ? count : GB_MOST_CELLS;
+    for (const char *c = strchr(words, GB_CELL); c != NULL && count < GB_MOST_CELLS;
+         c = strchr(c + 1, GB_CELL))
+        count++;
+    return count;
 }
 
 /* The cell that begins at *at, which then stands at the next one. The last cell takes all
