@@ -58,9 +58,10 @@ typedef struct gb_explanation {
 gb_status gb_explain(const gb_sheet *sheet, gb_places *places, gb_arena *arena,
                      gb_explanation *explanation) GB_MUST_USE;
 
-/* True when `wanted` names that figure: its row, its own name, or both as NEED.gross; in
-   small letters or large. */
-bool gb_is_figure(const gb_explained *figure, const char *wanted);
+/* True when `wanted` names that figure: the label over it on the sheet, its row, its own
+   name, or both as NEED.gross; in small letters or large. */
+bool gb_is_figure(const gb_explanation *explanation, const gb_explained *figure,
+                  const char *wanted);
 
 /* Writes those figures that `wanted` names (NULL: all) with the whole chain of each, in
    the sheet's units. Returns how many there were. */

@@ -35,7 +35,7 @@ typedef struct gb_material {
     gb_density dry_loose; /* sand only: loose and dry */
     double gravity;       /* specific gravity of the grains */
     gb_mass pack;         /* the usual bag; NaN for what comes loose */
-    const char *source;
+    gb_words source;
     gb_origin at;
 } gb_material;
 
@@ -98,7 +98,7 @@ typedef struct gb_mix {
     unsigned uses;    /* bit 1 << gb_layer_kind for each layer it may fill */
     gb_words purpose; /* what it is for */
     gb_words not_for;
-    const char *source;   /* a standard or book, or "common practice" */
+    gb_words source;      /* a standard or book, or "common practice" */
     const gb_part *parts; /* none for a bagged blend */
     size_t part_count;
     gb_consistency consistency;

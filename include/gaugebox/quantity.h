@@ -126,6 +126,9 @@ void gb_print_temp(gb_text *to, gb_temp temp, gb_system system);
 /* 45 s, 20 min, 2h30m, 48 h, 7 days: whole minutes from one minute up, days beyond 72 h.
  */
 void gb_print_duration(gb_text *to, gb_duration duration);
+/* The days that a duration is printed in; 0 for one that is printed otherwise. Days are
+   words and not symbols: who prints in another language writes them himself. */
+int64_t gb_whole_days(gb_duration duration);
 void gb_print_money(gb_text *to, gb_money money, int decimals);
 
 #endif

@@ -27,7 +27,7 @@ typedef enum gb_show {
     GB_SHOW_GAUGED,      /* a measure of the helper's: 1/2 ft3, 10 L */
     GB_SHOW_WATER,       /* US: half quarts with litres beside */
     GB_SHOW_WATER_CELL,  /* the same in a table whose head names the units */
-    GB_SHOW_WATER_UNITS, /* the units in that head; value 1: cells hold ounces */
+    GB_SHOW_WATER_UNITS, /* the units in that head; value 1: cells hold ounces too */
     GB_SHOW_WATER_FINE, /* US: quarts and ounces with litres beside, for a small amount */
     GB_SHOW_WATER_FINE_CELL,
     GB_SHOW_POT_WATER, /* US: fluid ounces, quarts and litres */
@@ -122,6 +122,7 @@ typedef struct gb_block {
 typedef struct gb_sheet {
     const char *kind; /* "sheet", "takeoff", "price", "mixes" or "mix" */
     gb_system system;
+    const char *language; /* of the texts that it holds, and that writers use */
     const gb_block *blocks;
     size_t count;
 } gb_sheet;
@@ -180,9 +181,10 @@ typedef struct gb_good_job {
     size_t pieces, layers, mixes;
 } gb_good_job;
 
-/* Writes what checking found as JSON of the same schema; sorts the faults. */
+/* Writes what checking found as JSON of the same schema; sorts the faults, which came in
+   `language`. */
 gb_status gb_write_check_json(const gb_good_job *jobs, size_t job_count, gb_diags *diags,
-                              gb_text *to) GB_MUST_USE;
+                              const char *language, gb_text *to) GB_MUST_USE;
 
 /* Writes the tabular rows of a takeoff or a buy list as CSV (RFC 4180), a column for
    every figure; a text that a spreadsheet would take for a formula gets a ' before it.

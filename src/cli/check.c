@@ -1,5 +1,6 @@
 #include "cli/jobs.h"
 #include "cli/output.h"
+#include "words/words.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -22,7 +23,7 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
         in->count = (size_t)(state->argc - state->next);
         return 0;
     case ARGP_KEY_NO_ARGS:
-        argp_error(state, "which job? name its file");
+        argp_error(state, gb_tr("which job? name its file"));
         return 0;
     default:
         return ARGP_ERR_UNKNOWN;
@@ -31,13 +32,8 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
 
 static void tell_good(gb_text *out, const gb_good_job *job) {
     gb_text_add_clean(out, job->file);
-    gb_text_add(out, ": no faults; pieces ");
-    gb_text_add_int(out, (int64_t)job->pieces);
-    gb_text_add(out, ", layers ");
-    gb_text_add_int(out, (int64_t)job->layers);
-    gb_text_add(out, ", mixes ");
-    gb_text_add_int(out, (int64_t)job->mixes);
-    gb_text_add(out, "\n");
+    gb_add_format(out, gb_tr(": no faults; pieces %zu, layers %zu, mixes %zu\n"),
+                  job->pieces, job->layers, job->mixes);
 }
 
 /* Those of the jobs that have no faults; the faults of the others are in the run. */
@@ -56,10 +52,11 @@ static size_t check_all(gb_run *run, const gb_job_list *jobs, gb_good_job *good)
 /* A program that asks for JSON gets the faults in it, on standard output. */
 static int end_in_json(gb_run *run, const input *in, const gb_good_job *good,
                        size_t count) {
-    gb_status status = gb_write_check_json(good, count, &run->diags, &run->out);
+    gb_status status = gb_write_check_json(good, count, &run->diags,
+                                           gb_run_language(&in->common), &run->out);
     int result = gb_run_status(run);
     if (status != GB_OK || run->diags.no_memory || run->out.failed) {
-        (void)fputs("gaugebox: out of memory\n", stderr);
+        (void)fputs(gb_tr("gaugebox: out of memory\n"), stderr);
         status = GB_NO_MEMORY;
     }
     bool written =
@@ -71,12 +68,13 @@ static int end_in_json(gb_run *run, const input *in, const gb_good_job *good,
 
 static int run_check(int argc, char **argv) {
     const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
-    const struct argp argp = {.parser = parse,
-                              .args_doc = "JOB|FOLDER...",
-                              .doc =
-                                  "Reads and plans each JOB and lists every fault of all "
-                                  "of them.",
-                              .children = children};
+    const struct argp argp = {
+        .parser = parse,
+        .args_doc = N_("JOB|FOLDER..."),
+        .doc = N_("Reads and plans each JOB and lists every fault of all "
+                  "of them."),
+        .children = children,
+        .argp_domain = GB_DOMAIN};
     input in = {.common = {.no_csv = true, .no_explain = true}, .jobs = NULL};
     argp_parse(&argp, argc, argv, 0, NULL, &in);
     gb_run run;
@@ -103,4 +101,4 @@ static int run_check(int argc, char **argv) {
 }
 
 const gb_command gb_check_command = {
-    "check", "every fault of a job, or that there is none", run_check};
+    "check", N_("every fault of a job, or that there is none"), run_check};

@@ -11,15 +11,16 @@ enum { GB_EXIT_DONE = 0, GB_EXIT_FAULT = 1, GB_EXIT_USAGE = 2, GB_EXIT_IO = 3 };
 
 /* The options that every command knows. */
 typedef struct gb_common {
-    const char *units;  /* "us", "metric" or NULL: as the job says */
-    const char *mixes;  /* a folder before the shipped one, or NULL */
-    const char *output; /* a file, or NULL: standard output */
-    const char *format; /* "text" (or NULL), "json" or "csv" */
-    bool explain;       /* tell how the figures came about, instead of the sheet */
-    const char *figure; /* only this one, or NULL: all */
-    bool no_json;       /* set by a command before parsing: it writes text alone */
-    bool no_csv;        /* it has no tables */
-    bool no_explain;    /* it has no figures */
+    const char *units;    /* "us", "metric" or NULL: as the job says */
+    const char *language; /* two letters, or NULL: English */
+    const char *mixes;    /* a folder before the shipped one, or NULL */
+    const char *output;   /* a file, or NULL: standard output */
+    const char *format;   /* "text" (or NULL), "json" or "csv" */
+    bool explain;         /* tell how the figures came about, instead of the sheet */
+    const char *figure;   /* only this one, or NULL: all */
+    bool no_json;         /* set by a command before parsing: it writes text alone */
+    bool no_csv;          /* it has no tables */
+    bool no_explain;      /* it has no figures */
 } gb_common;
 
 extern const struct argp gb_common_argp;
@@ -72,6 +73,9 @@ gb_status gb_run_explain(gb_run *run, const gb_common *common,
 
 /* How the options want a sheet; in the units of the job unless they say otherwise. */
 gb_style gb_run_style(const gb_common *common, gb_system of_job);
+
+/* The language to print in. */
+const char *gb_run_language(const gb_common *common);
 
 /* Parses a quantity of an option, or ends the program with a usage fault. */
 double gb_option_quantity(struct argp_state *state, const char *option, gb_kind kind,

@@ -1,4 +1,5 @@
 #include "cli/command.h"
+#include "words/words.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -17,7 +18,8 @@ static void list_figures(gb_run *run, const gb_explanation *e, const char *wante
         if (strstr(gb_text_get(&list), gb_text_get(&name)) == NULL)
             gb_text_add(&list, gb_text_get(&name));
     }
-    (void)fprintf(stderr, "gaugebox: this sheet has no figure '%.60s'; it has:\n%s\n",
+    (void)fprintf(stderr,
+                  gb_tr("gaugebox: this sheet has no figure '%.60s'; it has:\n%s\n"),
                   wanted, gb_text_get(&list));
     run->told = GB_EXIT_USAGE;
 }
@@ -37,16 +39,17 @@ gb_status gb_run_explain(gb_run *run, const gb_common *common, const gb_sheet *s
     if (status != GB_OK)
         return status;
     if (e.unexplained != NULL) {
-        (void)fprintf(stderr,
-                      "gaugebox: the program cannot tell how %s.%s came about; this is a "
-                      "fault of its own\n",
-                      gb_row_name(e.unexplained->row->code), e.unexplained->figure->name);
+        (void)fprintf(
+            stderr,
+            gb_tr("gaugebox: the program cannot tell how %s.%s came about; this is "
+                  "a fault of its own\n"),
+            gb_row_name(e.unexplained->row->code), e.unexplained->figure->name);
         run->told = GB_EXIT_IO;
         return GB_OK;
     }
     bool found = common->figure == NULL;
     for (size_t i = 0; i < e.figure_count && !found; i++)
-        found = gb_is_figure(&e.figures[i], common->figure);
+        found = gb_is_figure(&e, &e.figures[i], common->figure);
     if (found)
         return write_all(run, common, &e);
     list_figures(run, &e, common->figure);

@@ -1,4 +1,5 @@
 #include "cli/job_command.h"
+#include "words/words.h"
 
 typedef struct input {
     gb_common common;
@@ -13,11 +14,11 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
         return 0;
     case ARGP_KEY_ARG:
         if (in->job != NULL)
-            argp_error(state, "one job at a time; '%s' is a second one", arg);
+            argp_error(state, gb_tr("one job at a time; '%s' is a second one"), arg);
         in->job = arg;
         return 0;
     case ARGP_KEY_NO_ARGS:
-        argp_error(state, "which job? name its file");
+        argp_error(state, gb_tr("which job? name its file"));
         return 0;
     default:
         return ARGP_ERR_UNKNOWN;
@@ -27,8 +28,11 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
 int gb_run_job_command(int argc, char **argv, const char *doc, gb_sheet_builder build,
                        bool tables) {
     const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
-    const struct argp argp = {
-        .parser = parse, .args_doc = "JOB", .doc = doc, .children = children};
+    const struct argp argp = {.parser = parse,
+                              .args_doc = N_("JOB"),
+                              .doc = doc,
+                              .children = children,
+                              .argp_domain = GB_DOMAIN};
     input in = {.common = {.no_csv = !tables}, .job = NULL};
     argp_parse(&argp, argc, argv, 0, NULL, &in);
     gb_run run;

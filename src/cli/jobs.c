@@ -1,4 +1,5 @@
 #include "cli/jobs.h"
+#include "words/words.h"
 
 #include <dirent.h>
 #include <errno.h>
@@ -48,7 +49,7 @@ static const char *join(gb_run *run, const char *folder, const char *name) {
 
 static bool tell(const char *folder) {
     (void)fprintf(stderr,
-                  "%s: error: cannot be read: %s; check the path and its rights\n",
+                  gb_tr("%s: error: cannot be read: %s; check the path and its rights\n"),
                   folder, strerror(errno));
     return false;
 }
@@ -79,7 +80,7 @@ bool gb_list_jobs(gb_run *run, const char *path, gb_job_list *list) {
     size_t before = list->count;
     bool good = add_folder(run, path, 1, list);
     if (good && list->count == before)
-        (void)fprintf(stderr, "%s: error: holds no job, no file that ends in .cfg\n",
-                      path);
+        (void)fprintf(
+            stderr, gb_tr("%s: error: holds no job, no file that ends in .cfg\n"), path);
     return good && list->count > before;
 }

@@ -1,4 +1,5 @@
 #include "cli/command.h"
+#include "words/words.h"
 
 #include <stdio.h>
 
@@ -15,7 +16,7 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
         return 0;
     case ARGP_KEY_ARG:
         if (state->arg_num > 0)
-            argp_error(state, "one kind at a time; '%s' is a second one", arg);
+            argp_error(state, gb_tr("one kind at a time; '%s' is a second one"), arg);
         in->kind = arg;
         return 0;
     default:
@@ -25,12 +26,13 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
 
 static int run_keys(int argc, char **argv) {
     const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
-    const struct argp argp = {.parser = parse,
-                              .args_doc = "[job|mixes|materials|prices]",
-                              .doc =
-                                  "The reference of every key that such a file may hold; "
-                                  "of a job without an argument.",
-                              .children = children};
+    const struct argp argp = {
+        .parser = parse,
+        .args_doc = "[job|mixes|materials|prices]",
+        .doc = N_("The reference of every key that such a file may hold; "
+                  "of a job without an argument."),
+        .children = children,
+        .argp_domain = GB_DOMAIN};
     input in = {.common = {.no_json = true, .no_explain = true}, .kind = "job"};
     argp_parse(&argp, argc, argv, 0, NULL, &in);
     gb_run run;
@@ -40,12 +42,13 @@ static int run_keys(int argc, char **argv) {
         gb_arena_release(&run.arena);
         (void)fprintf(
             stderr,
-            "gaugebox keys: '%s' is no kind of file; write job, mixes, materials "
-            "or prices\n",
+            gb_tr("gaugebox keys: '%s' is no kind of file; write job, mixes, materials "
+                  "or prices\n"),
             in.kind);
         return GB_EXIT_USAGE;
     }
     return gb_run_end(&run, &in.common, GB_OK);
 }
 
-const gb_command gb_keys_command = {"keys", "every key that a file may hold", run_keys};
+const gb_command gb_keys_command = {"keys", N_("every key that a file may hold"),
+                                    run_keys};

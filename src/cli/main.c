@@ -1,5 +1,7 @@
 #include "cli/command.h"
+#include "cli/language.h"
 #include "cli/output.h"
+#include "words/words.h"
 
 #include <signal.h>
 #include <stdio.h>
@@ -13,17 +15,19 @@ static const gb_command *const COMMANDS[] = {
 
 static int help(FILE *to) {
     (void)fputs(
-        "Usage: gaugebox COMMAND [OPTION...] [FILE...]\n"
-        "Batches of mortar, grout and concrete for a job, sheets for the mixer, and\n"
-        "what to buy. An aid: the bag's label, the local code and the mason's word\n"
-        "come first.\n\n",
+        gb_tr(
+            "Usage: gaugebox COMMAND [OPTION...] [FILE...]\n"
+            "Batches of mortar, grout and concrete for a job, sheets for the mixer, and\n"
+            "what to buy. An aid: the bag's label, the local code and the mason's word\n"
+            "come first.\n\n"),
         to);
     for (size_t i = 0; i < sizeof COMMANDS / sizeof COMMANDS[0]; i++)
-        (void)fprintf(to, "  %-9s %s\n", COMMANDS[i]->name, COMMANDS[i]->summary);
-    (void)fputs("\n`gaugebox COMMAND --help` tells the options of one command.\n"
-                "Exit status: 0 done (stop cautions included), 1 a fault in your files,\n"
-                "2 wrong usage, 3 something could not be read or written.\n",
-                to);
+        (void)fprintf(to, "  %-9s %s\n", COMMANDS[i]->name, gb_tr(COMMANDS[i]->summary));
+    (void)fputs(
+        gb_tr("\n`gaugebox COMMAND --help` tells the options of one command.\n"
+              "Exit status: 0 done (stop cautions included), 1 a fault in your files,\n"
+              "2 wrong usage, 3 something could not be read or written.\n"),
+        to);
     return to == stdout ? GB_EXIT_DONE : GB_EXIT_USAGE;
 }
 
@@ -47,6 +51,9 @@ int main(int argc, char **argv) {
         return GB_EXIT_IO;
     gb_check_stdout_at_exit();
     argp_err_exit_status = GB_EXIT_USAGE;
+    int spoken = gb_choose_language(argc, argv);
+    if (spoken != GB_EXIT_DONE)
+        return spoken;
     if (argc < 2)
         return help(stderr);
     if (strcmp(argv[1], "--help") == 0 || strcmp(argv[1], "help") == 0)
@@ -58,6 +65,6 @@ int main(int argc, char **argv) {
     const gb_command *command = find(argv[1]);
     if (command != NULL)
         return run(command, argc, argv);
-    (void)fprintf(stderr, "gaugebox: '%s' is no command\n", argv[1]);
+    (void)fprintf(stderr, gb_tr("gaugebox: '%s' is no command\n"), argv[1]);
     return help(stderr);
 }

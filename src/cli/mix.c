@@ -1,4 +1,5 @@
 #include "cli/command.h"
+#include "words/words.h"
 
 #include <math.h>
 
@@ -11,23 +12,24 @@ typedef struct input {
 } input;
 
 static const struct argp_option OPTIONS[] = {
-    {"make", KEY_MAKE, "VOLUME", 0, "for so much wet mix, as 3ft3 or 85L", 0},
-    {"bags", KEY_BAGS, "COUNT", 0, "for so many bags, as 2 or 1/2", 0},
-    {"area", KEY_AREA, "AREA", 0,
-     "for a bed of this area (with --depth), as 40ft2 or 5ftx6ft", 0},
-    {"depth", KEY_DEPTH, "LENGTH", 0, "depth of that bed, as 1-1/4in", 0},
-    {"waste", KEY_WASTE, "SHARE", 0, "extra on --make or --area, as 10%", 0},
-    {"bucket", KEY_BUCKET, "VOLUME", 0, "level bucket to its line; 1/2 ft3 without it",
-     0},
+    {"make", KEY_MAKE, N_("VOLUME"), 0, N_("for so much wet mix, as 3ft3 or 85L"), 0},
+    {"bags", KEY_BAGS, N_("COUNT"), 0, N_("for so many bags, as 2 or 1/2"), 0},
+    {"area", KEY_AREA, N_("AREA"), 0,
+     N_("for a bed of this area (with --depth), as 40ft2 or 5ftx6ft"), 0},
+    {"depth", KEY_DEPTH, N_("LENGTH"), 0, N_("depth of that bed, as 1-1/4in"), 0},
+    {"waste", KEY_WASTE, N_("SHARE"), 0, N_("extra on --make or --area, as 10%"), 0},
+    {"bucket", KEY_BUCKET, N_("VOLUME"), 0,
+     N_("level bucket to its line; 1/2 ft3 without it"), 0},
     {0}};
 
 static double parse_bags(struct argp_state *state, const char *arg) {
     double bags = 0;
     if (gb_parse_number(arg, &bags) != GB_NO_FAULT || bags < 1.0 / 32.0 || bags > 10000)
-        argp_error(state,
-                   "--bags '%.60s' is out of bounds; write a count from 1/32 to 10000, "
-                   "as 2 or 1/2",
-                   arg);
+        argp_error(
+            state,
+            gb_tr("--bags '%.60s' is out of bounds; write a count from 1/32 to 10000, "
+                  "as 2 or 1/2"),
+            arg);
     return bags;
 }
 
@@ -40,8 +42,8 @@ static const double MOST_DEPTH_M = 3;
 static void check_bounds(struct argp_state *state, const char *option, const char *arg,
                          double m3, double most) {
     if (m3 < LEAST_M3 || m3 > most)
-        argp_error(state, "%s '%.60s' is out of bounds; write 0.1 L to %d L", option, arg,
-                   (int)(most * 1000));
+        argp_error(state, gb_tr("%s '%.60s' is out of bounds; write 0.1 L to %d L"),
+                   option, arg, (int)(most * 1000));
 }
 
 /* An area, or length by width as a mason has it. */
@@ -57,19 +59,22 @@ static double parse_area(struct argp_state *state, const char *arg) {
 static void check_question(struct argp_state *state, const input *in) {
     int asked = !isnan(in->make_m3) + !isnan(in->bags) + !isnan(in->area_m2);
     if (asked > 1)
-        argp_error(state, "--make, --bags and --area each ask for an amount; give one");
-    if (isnan(in->area_m2) != isnan(in->depth_m))
         argp_error(state,
-                   "--area and --depth go together, as --area 40ft2 --depth 1-1/4in");
+                   gb_tr("--make, --bags and --area each ask for an amount; give one"));
+    if (isnan(in->area_m2) != isnan(in->depth_m))
+        argp_error(
+            state,
+            gb_tr("--area and --depth go together, as --area 40ft2 --depth 1-1/4in"));
     if (in->area_m2 > MOST_AREA_M2 || in->depth_m > MOST_DEPTH_M ||
         in->area_m2 * in->depth_m < LEAST_M3)
-        argp_error(state,
-                   "--area and --depth are out of bounds; at most 10000 m2 and 3 m, "
-                   "at least 0.1 L together");
+        argp_error(
+            state,
+            gb_tr("--area and --depth are out of bounds; at most 10000 m2 and 3 m, "
+                  "at least 0.1 L together"));
     if (in->waste > 0 && isnan(in->make_m3) && isnan(in->area_m2))
-        argp_error(state, "--waste goes with --make or --area");
+        argp_error(state, gb_tr("--waste goes with --make or --area"));
     if (asked > 0 && in->id == NULL)
-        argp_error(state, "of which mix? name it, as bed/stiff-1-4");
+        argp_error(state, gb_tr("of which mix? name it, as bed/stiff-1-4"));
 }
 
 static error_t parse_option(int key, char *arg, struct argp_state *state, input *in) {
@@ -91,8 +96,8 @@ static error_t parse_option(int key, char *arg, struct argp_state *state, input 
         in->waste = gb_option_quantity(state, "--waste", GB_SHARE, arg);
         if (in->waste > 1.0)
             argp_error(state,
-                       "--waste '%.60s' is out of bounds; write a share of at most "
-                       "100%%, such as 10%%",
+                       gb_tr("--waste '%.60s' is out of bounds; write a share of at most "
+                             "100%%, such as 10%%"),
                        arg);
         return 0;
     case KEY_BUCKET:
@@ -112,7 +117,7 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
         return 0;
     case ARGP_KEY_ARG:
         if (in->id != NULL)
-            argp_error(state, "one mix at a time; '%s' is a second one", arg);
+            argp_error(state, gb_tr("one mix at a time; '%s' is a second one"), arg);
         in->id = arg;
         return 0;
     case ARGP_KEY_END:
@@ -159,13 +164,14 @@ static gb_status answer(gb_run *run, const input *in, const gb_mix *mix) {
 
 static int run_mix(int argc, char **argv) {
     const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
-    const struct argp argp = {.options = OPTIONS,
-                              .parser = parse,
-                              .args_doc = "[MIX]",
-                              .doc =
-                                  "Lists the mix table, or tells how to gauge one MIX; "
-                                  "without an amount, one bag of it.",
-                              .children = children};
+    const struct argp argp = {
+        .options = OPTIONS,
+        .parser = parse,
+        .args_doc = N_("[MIX]"),
+        .doc = N_("Lists the mix table, or tells how to gauge one MIX; "
+                  "without an amount, one bag of it."),
+        .children = children,
+        .argp_domain = GB_DOMAIN};
     input in = {.common = {.no_csv = true},
                 .make_m3 = GB_NONE,
                 .bags = GB_NONE,
@@ -187,5 +193,5 @@ static int run_mix(int argc, char **argv) {
     return gb_run_end(&run, &in.common, status);
 }
 
-const gb_command gb_mix_command = {"mix", "the mix table, or how to gauge one mix",
+const gb_command gb_mix_command = {"mix", N_("the mix table, or how to gauge one mix"),
                                    run_mix};

@@ -1,6 +1,7 @@
 #include "cli/output.h"
 
 #include "cli/command.h"
+#include "words/words.h"
 
 #include <errno.h>
 #include <fcntl.h>
@@ -11,8 +12,8 @@
 #include <unistd.h>
 
 static bool failed(const char *file, int why) {
-    (void)fprintf(stderr, "gaugebox: %s: cannot be written: %s\n",
-                  file == NULL ? "standard output" : file, strerror(why));
+    (void)fprintf(stderr, gb_tr("gaugebox: %s: cannot be written: %s\n"),
+                  file == NULL ? gb_tr("standard output") : file, strerror(why));
     return false;
 }
 

@@ -1,4 +1,5 @@
 #include "cli/command.h"
+#include "words/words.h"
 
 #include <string.h>
 
@@ -12,8 +13,8 @@ typedef struct input {
 } input;
 
 static const struct argp_option OPTIONS[] = {
-    {"prices", KEY_PRICES, "FILE", 0,
-     "the price book; without it prices.cfg beside the first job", 0},
+    {"prices", KEY_PRICES, N_("FILE"), 0,
+     N_("the price book; without it prices.cfg beside the first job"), 0},
     {0}};
 
 static error_t parse(int key, char *arg, struct argp_state *state) {
@@ -27,11 +28,11 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
         return 0;
     case ARGP_KEY_ARG:
         if (in->count == MOST_JOBS)
-            argp_error(state, "at most %d jobs are priced in one go", MOST_JOBS);
+            argp_error(state, gb_tr("at most %d jobs are priced in one go"), MOST_JOBS);
         in->jobs[in->count++] = arg;
         return 0;
     case ARGP_KEY_NO_ARGS:
-        argp_error(state, "which job? name its file");
+        argp_error(state, gb_tr("which job? name its file"));
         return 0;
     default:
         return ARGP_ERR_UNKNOWN;
@@ -89,13 +90,14 @@ static gb_status price_jobs(gb_run *run, const input *in) {
 
 static int run_price(int argc, char **argv) {
     const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
-    const struct argp argp = {.options = OPTIONS,
-                              .parser = parse,
-                              .args_doc = "JOB...",
-                              .doc =
-                                  "What to buy for one or more jobs: whole packs after "
-                                  "waste, cost, leftover, tax and delivery.",
-                              .children = children};
+    const struct argp argp = {
+        .options = OPTIONS,
+        .parser = parse,
+        .args_doc = N_("JOB..."),
+        .doc = N_("What to buy for one or more jobs: whole packs after "
+                  "waste, cost, leftover, tax and delivery."),
+        .children = children,
+        .argp_domain = GB_DOMAIN};
     input in = {.count = 0};
     argp_parse(&argp, argc, argv, 0, NULL, &in);
     gb_run run;
@@ -105,5 +107,5 @@ static int run_price(int argc, char **argv) {
     return gb_run_end(&run, &in.common, status);
 }
 
-const gb_command gb_price_command = {"price", "what to buy in which packs, and its cost",
-                                     run_price};
+const gb_command gb_price_command = {
+    "price", N_("what to buy in which packs, and its cost"), run_price};

@@ -1,39 +1,46 @@
 #include "cli/command.h"
 #include "cli/output.h"
+#include "cli/place.h"
+#include "words/words.h"
 
-#include <libgen.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
-#include <unistd.h>
 
 /* ---- common options -------------------------------------------------------------- */
 
-enum { KEY_UNITS = 1001, KEY_MIXES, KEY_FORMAT, KEY_EXPLAIN };
+enum { KEY_UNITS = 1001, KEY_MIXES, KEY_FORMAT, KEY_EXPLAIN, KEY_LANG };
 
 static const struct argp_option OPTIONS[] = {
-    {"units", KEY_UNITS, "us|metric", 0, "units of the output, whatever the file uses",
-     1},
+    {"units", KEY_UNITS, "us|metric", 0,
+     N_("units of the output, whatever the file uses"), 1},
+    {"lang", KEY_LANG, N_("LANG"), 0,
+     N_("language of all words, two letters; en without it"), 1},
     {"format", KEY_FORMAT, "text|json|csv", 0,
-     "json has every figure in SI; csv the tables of takeoff and price", 1},
-    {"explain", KEY_EXPLAIN, "FIGURE", OPTION_ARG_OPTIONAL,
-     "instead of the sheet, how its figures came about, down to the lines of your files; "
-     "one FIGURE as --explain=NEED.gross, --explain=NEED or --explain=gross",
+     N_("json has every figure in SI; csv the tables of takeoff and price"), 1},
+    {"explain", KEY_EXPLAIN, N_("FIGURE"), OPTION_ARG_OPTIONAL,
+     N_("instead of the sheet, how its figures came about, down to the lines of your "
+        "files; "
+        "FIGURE is a label, a row or a name, as --explain=water or --explain=NEED.gross"),
      1},
-    {"mixes", KEY_MIXES, "FOLDER", 0, "your own mixes, before the shipped ones", 1},
-    {"output", 'o', "FILE", 0, "write to FILE, which appears whole or not at all", 1},
+    {"mixes", KEY_MIXES, N_("FOLDER"), 0, N_("your own mixes, before the shipped ones"),
+     1},
+    {"output", 'o', N_("FILE"), 0, N_("write to FILE, which appears whole or not at all"),
+     1},
     {0}};
 
 static void parse_format(gb_common *common, const char *arg, struct argp_state *state) {
     bool json = strcmp(arg, "json") == 0;
     bool csv = strcmp(arg, "csv") == 0;
     if (!json && !csv && strcmp(arg, "text") != 0)
-        argp_error(state, "--format '%s' is not known; write text, json or csv", arg);
+        argp_error(state, gb_tr("--format '%s' is not known; write text, json or csv"),
+                   arg);
     if (json && common->no_json)
-        argp_error(state, "this command writes text alone");
+        argp_error(state, gb_tr("this command writes text alone"));
     if (csv && (common->no_csv || common->no_json))
-        argp_error(state, "this command has no table for csv; takeoff and price have");
+        argp_error(state,
+                   gb_tr("this command has no table for csv; takeoff and price have"));
     common->format = arg;
 }
 
@@ -42,22 +49,26 @@ static error_t parse_common(int key, char *arg, struct argp_state *state) {
     switch (key) {
     case KEY_UNITS:
         if (strcmp(arg, "us") != 0 && strcmp(arg, "metric") != 0)
-            argp_error(state, "--units '%s' is not known; write us or metric", arg);
+            argp_error(state, gb_tr("--units '%s' is not known; write us or metric"),
+                       arg);
         common->units = arg;
+        return 0;
+    case KEY_LANG: /* spoken already, see language.c */
+        common->language = arg;
         return 0;
     case KEY_FORMAT:
         parse_format(common, arg, state);
         return 0;
     case KEY_EXPLAIN:
         if (common->no_explain)
-            argp_error(state, "this command has no figures to explain");
+            argp_error(state, gb_tr("this command has no figures to explain"));
         common->explain = true;
         common->figure = arg;
         return 0;
     case ARGP_KEY_END:
         if (common->explain && common->format != NULL &&
             strcmp(common->format, "csv") == 0)
-            argp_error(state, "an explanation is text or json");
+            argp_error(state, gb_tr("an explanation is text or json"));
         return 0;
     case KEY_MIXES:
         common->mixes = arg;
@@ -70,19 +81,21 @@ static error_t parse_common(int key, char *arg, struct argp_state *state) {
     }
 }
 
-const struct argp gb_common_argp = {.options = OPTIONS, .parser = parse_common};
+const struct argp gb_common_argp = {
+    .options = OPTIONS, .parser = parse_common, .argp_domain = GB_DOMAIN};
 
 double gb_option_quantity(struct argp_state *state, const char *option, gb_kind kind,
                           const char *text) {
     double value = 0;
     gb_fault fault = gb_parse(kind, text, &value);
+    const char *examples = kind == GB_VOLUME   ? N_("3ft3 or 85L")
+                           : kind == GB_AREA   ? N_("40ft2 or 4m2")
+                           : kind == GB_LENGTH ? N_("1-1/4in or 30mm")
+                                               : "10%";
     if (fault != GB_NO_FAULT || (kind != GB_SHARE && !(value > 0)))
-        argp_error(state, "%s '%.60s' cannot be read; write it with its unit, such as %s",
-                   option, text,
-                   kind == GB_VOLUME   ? "3ft3 or 85L"
-                   : kind == GB_AREA   ? "40ft2 or 4m2"
-                   : kind == GB_LENGTH ? "1-1/4in or 30mm"
-                                       : "10%");
+        argp_error(state,
+                   gb_tr("%s '%.60s' cannot be read; write it with its unit, such as %s"),
+                   option, text, gb_tr(examples));
     return value;
 }
 
@@ -99,28 +112,19 @@ gb_status gb_run_write(gb_run *run, const gb_common *common, const gb_sheet *she
 }
 
 gb_style gb_run_style(const gb_common *common, gb_system of_job) {
-    gb_style style = {.system = of_job, .language = "en", .explained = common->explain};
+    gb_style style = {.system = of_job,
+                      .language = gb_run_language(common),
+                      .explained = common->explain};
     if (common->units != NULL)
         style.system = strcmp(common->units, "metric") == 0 ? GB_METRIC : GB_US;
     return style;
 }
 
-/* ---- one run --------------------------------------------------------------------- */
-
-/* The mix table lies beside the program, so that the build tree and an installed copy
-   work alike: PREFIX/bin/gaugebox and PREFIX/share/gaugebox/mixes. */
-static const char *shipped_mixes(gb_arena *arena) {
-    char self[4096];
-    ssize_t n = readlink("/proc/self/exe", self, sizeof self - 1);
-    if (n <= 0)
-        return NULL;
-    self[n] = '\0';
-    gb_text path;
-    gb_text_init(&path, arena);
-    gb_text_add(&path, dirname(self));
-    gb_text_add(&path, "/../share/gaugebox/mixes");
-    return path.failed ? NULL : gb_text_get(&path);
+const char *gb_run_language(const gb_common *common) {
+    return common->language == NULL ? "en" : common->language;
 }
+
+/* ---- one run --------------------------------------------------------------------- */
 
 bool gb_run_start(gb_run *run, const gb_common *common) {
     memset(run, 0, sizeof *run);
@@ -131,14 +135,15 @@ bool gb_run_start(gb_run *run, const gb_common *common) {
     struct stat info;
     if (common->mixes != NULL) {
         if (stat(common->mixes, &info) != 0 || !S_ISDIR(info.st_mode)) {
-            (void)fprintf(stderr, "%s: error: no folder of mixes; check the path\n",
+            (void)fprintf(stderr,
+                          gb_tr("%s: error: no folder of mixes; check the path\n"),
                           common->mixes);
             gb_arena_release(&run->arena);
             return false;
         }
         run->folders[count++] = common->mixes;
     }
-    const char *shipped = shipped_mixes(&run->arena);
+    const char *shipped = gb_shared_place("gaugebox/mixes", &run->arena);
     if (shipped != NULL)
         run->folders[count++] = shipped;
     run->table = gb_mix_table_open(run->folders, count, &run->arena, &run->diags);
@@ -147,7 +152,8 @@ bool gb_run_start(gb_run *run, const gb_common *common) {
         gb_mix_table_keep_places(run->table, &run->places);
     if (run->table != NULL && shipped != NULL)
         return true;
-    (void)fputs("gaugebox: the mix table beside the program cannot be found\n", stderr);
+    (void)fputs(gb_tr("gaugebox: the mix table beside the program cannot be found\n"),
+                stderr);
     gb_arena_release(&run->arena);
     return false;
 }
@@ -163,7 +169,8 @@ static int end_status(gb_run *run, const gb_common *common) {
         gb_text faults;
         gb_text_init(&faults, &run->arena);
         gb_diags_print(&run->diags, &faults);
-        (void)fputs(faults.failed ? "gaugebox: out of memory\n" : gb_text_get(&faults),
+        (void)fputs(faults.failed ? gb_tr("gaugebox: out of memory\n")
+                                  : gb_text_get(&faults),
                     stderr);
         return gb_run_status(run);
     }

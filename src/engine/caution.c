@@ -1,11 +1,12 @@
 #include "engine/caution.h"
 
 #include "gaugebox/count.h"
+#include "words/mark.h"
 
 #include <math.h>
 
-#define TMS_602  "TMS 602 art. 1.8 C and D"
-#define PRACTICE "common practice"
+#define TMS_602  N_("TMS 602 art. 1.8 C and D")
+#define PRACTICE N_("common practice")
 
 /* Limits in the units that the sources print, turned into ours by the unit table alone,
    so that a temperature typed in a job and a limit here are equal to the last bit. */

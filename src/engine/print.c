@@ -54,9 +54,18 @@ void gb_print_temp(gb_text *to, gb_temp temp, gb_system system) {
 static const int64_t DAY_MIN = 1440;
 static const int64_t THREE_DAYS_MIN = 4320;
 
+static const double LONGEST_S = 1e9;
+
+int64_t gb_whole_days(gb_duration duration) {
+    if (!(duration.s >= 0 && duration.s < LONGEST_S))
+        return 0;
+    int64_t minutes = llround(duration.s / 60.0);
+    return minutes > THREE_DAYS_MIN && minutes % DAY_MIN == 0 ? minutes / DAY_MIN : 0;
+}
+
 void gb_print_duration(gb_text *to, gb_duration duration) {
     double s = duration.s;
-    if (!(s >= 0 && s < 1e9)) {
+    if (!(s >= 0 && s < LONGEST_S)) {
         gb_text_add(to, "?");
         return;
     }
@@ -64,8 +73,8 @@ void gb_print_duration(gb_text *to, gb_duration duration) {
     if (llround(s) < 60) {
         gb_text_add_fixed(to, s, 0);
         gb_text_add(to, " s");
-    } else if (minutes > THREE_DAYS_MIN && minutes % DAY_MIN == 0) {
-        gb_text_add_int(to, minutes / DAY_MIN);
+    } else if (gb_whole_days(duration) > 0) {
+        gb_text_add_int(to, gb_whole_days(duration));
         gb_text_add(to, " days");
     } else if (minutes < 60) {
         gb_text_add_int(to, minutes);

@@ -4,9 +4,10 @@
 
 #include <math.h>
 
-#define WHOLE_BAGS "whole bags, eighths below one: common practice"
+#define WHOLE_BAGS N_("whole bags, eighths below one: common practice")
 #define WEIGHABLE                                                                        \
-    "a part of a bag is weighed in eighths, a dab in thirty-seconds: common practice"
+    N_("a part of a bag is weighed in eighths, a dab in thirty-seconds: common "         \
+       "practice")
 
 static const char *id_of(const gb_about *a) {
     return a->mix->need.mix->id;
@@ -112,7 +113,7 @@ static const gb_why *share_of(gb_explainer *x, const gb_about *a, size_t i) {
                   "down((whole + batches - number) / batches, 1)",
                   GB_INPUTS(gb_why_whole_bags(x, a), gb_why_batches(x, a),
                             gb_fact(x, "number", GB_PLAIN, (double)(i + 1),
-                                    "the batch's place in the list")),
+                                    N_("the batch's place in the list"))),
                   .of = id_of(a));
 }
 
@@ -180,13 +181,15 @@ static const gb_why *all_bags(gb_explainer *x, const gb_about *a) {
 static const gb_why *asked_bags(gb_explainer *x, const gb_about *a) {
     const gb_mix_question *q = a->question;
     if (isnan(q->wanted.m3))
-        return gb_fact(x, "bags", GB_PLAIN, q->bags, "the option --bags; one without it");
+        return gb_fact(x, "bags", GB_PLAIN, q->bags,
+                       N_("the option --bags; one without it"));
     gb_mixed m = gb_mixed_of(a);
-    return GB_WHY(x, "bags", GB_PLAIN, q->bags, "wanted / yield",
-                  GB_INPUTS(gb_fact(x, "wanted", GB_VOLUME, q->wanted.m3,
-                                    "the option --make, or --area by --depth, and "
-                                    "--waste on it"),
-                            gb_why_yield(x, &m)));
+    return GB_WHY(
+        x, "bags", GB_PLAIN, q->bags, "wanted / yield",
+        GB_INPUTS(
+            gb_fact(x, "wanted", GB_VOLUME, q->wanted.m3,
+                    N_("the option --make, or --area by --depth, and --waste on it")),
+            gb_why_yield(x, &m)));
 }
 
 static const gb_why *half_batch(gb_explainer *x, const gb_about *a) {
@@ -202,7 +205,7 @@ static const gb_why *half_batch(gb_explainer *x, const gb_about *a) {
 const gb_why *gb_why_bags(gb_explainer *x, const gb_about *a) {
     switch (a->amount) {
     case GB_ONE_BAG:
-        return gb_fact(x, "bags", GB_PLAIN, 1, "one bag");
+        return gb_fact(x, "bags", GB_PLAIN, 1, N_("one bag"));
     case GB_ONE_BATCH:
         return batch_bags(x, a, a->batch);
     case GB_HALF_BATCH:
@@ -300,7 +303,8 @@ static const gb_why *gross_before(gb_explainer *x, const gb_about *a,
     const gb_why *known = gb_known(x, "before", take);
     if (known != NULL)
         return known;
-    const gb_why *sum = gb_fact(x, "before", GB_VOLUME, 0, "the first layer of the mix");
+    const gb_why *sum =
+        gb_fact(x, "before", GB_VOLUME, 0, N_("the first layer of the mix"));
     const gb_why *waste = gb_why_need_waste(x, a);
     for (size_t i = 0; i < n->take_count && sum != NULL; i++) {
         const gb_take *t = n->takes[i];
@@ -317,8 +321,8 @@ static const gb_why *gross_before(gb_explainer *x, const gb_about *a,
 static const gb_why *bags_so_far(gb_explainer *x, const gb_about *a, size_t i) {
     const gb_batching *b = &a->mix->batching;
     size_t number = i + 1;
-    const gb_why *place =
-        gb_fact(x, "number", GB_PLAIN, (double)number, "the batch's place in the list");
+    const gb_why *place = gb_fact(x, "number", GB_PLAIN, (double)number,
+                                  N_("the batch's place in the list"));
     if (b->part_bags)
         return GB_WHY(x, "so_far", GB_PLAIN, (double)number * b->most_bags,
                       "number * most", GB_INPUTS(place, gb_why_most(x, a)));
@@ -353,7 +357,7 @@ static const gb_why *end_of(gb_explainer *x, const gb_about *a, size_t batch,
 static const gb_why *start_of(gb_explainer *x, const gb_about *a, size_t batch,
                               const gb_stretch *s) {
     if (batch == 0 || s->from <= 0)
-        return gb_fact(x, "from", GB_PLAIN, 0, "the layer begins here");
+        return gb_fact(x, "from", GB_PLAIN, 0, N_("the layer begins here"));
     const gb_batch *before = &a->mix->batching.batches[batch - 1];
     const gb_stretch *end = &before->stretches[before->stretch_count - 1];
     return GB_WHY(x, "from", GB_PLAIN, s->from, "to",

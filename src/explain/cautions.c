@@ -48,9 +48,9 @@ static const gb_why *of_layer(gb_explainer *x, const gb_about *a) {
 
 static const gb_why *eighth_of(gb_explainer *x, const char *name, int unit, double value,
                                const char *formula, const gb_why *whole) {
-    return GB_WHY(x, name, unit, value, formula, GB_INPUTS(whole),
-                  .source = "an eighth of a bag is the least that is batched: common "
-                            "practice");
+    return GB_WHY(
+        x, name, unit, value, formula, GB_INPUTS(whole),
+        .source = N_("an eighth of a bag is the least that is batched: common practice"));
 }
 
 const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {

@@ -137,7 +137,7 @@ static const gb_why *loose(gb_explainer *x, const gb_about *a) {
 static const gb_why *bucket(gb_explainer *x, const gb_about *a) {
     if (a->question != NULL)
         return gb_fact(x, "bucket", GB_VOLUME, a->question->bucket.m3,
-                       "the option --bucket; 1/2 ft3 without it");
+                       N_("the option --bucket; 1/2 ft3 without it"));
     return gb_stated(x, "bucket", NULL, GB_VOLUME, &a->plan->job->crew.bucket.m3, NULL);
 }
 static const gb_why *buckets(gb_explainer *x, const gb_about *a) {
@@ -322,7 +322,7 @@ static const gb_why *asked_whole(gb_explainer *x, const gb_about *a) {
 }
 static const gb_why *wanted(gb_explainer *x, const gb_about *a) {
     return gb_fact(x, "wanted", GB_VOLUME, a->question->wanted.m3,
-                   "the option --make, or --area by --depth, and --waste on it");
+                   N_("the option --make, or --area by --depth, and --waste on it"));
 }
 
 /* ---- weather ----------------------------------------------------------------------- */
@@ -340,12 +340,12 @@ WEATHER(stone, GB_TEMP, weather.stone.c)
 WEATHER(block, GB_TEMP, weather.block.c)
 #undef WEATHER
 
-#define TMS_602 "TMS 602 art. 1.8 D"
+#define TMS_602 N_("TMS 602 art. 1.8 D")
 
 static const gb_why *cold(gb_explainer *x, const gb_about *a) {
     (void)a;
     return gb_fact(x, "cold", GB_TEMP, gb_si(GB_TEMP, "F", 40),
-                   "TMS 602 art. 1.8 C; for stone under a slurry common practice");
+                   N_("TMS 602 art. 1.8 C; for stone under a slurry common practice"));
 }
 static const gb_why *hot(gb_explainer *x, const gb_about *a) {
     (void)a;
@@ -392,7 +392,6 @@ static const struct {
     {GB_ROW_PART_LOOSE, "line", bucket},
     {GB_ROW_PART_LOOSE, "each", bucket_mass},
     {GB_ROW_BUCKET, "n", buckets},
-    {GB_ROW_BUCKETS, "n", buckets},
     {GB_ROW_MAKES, "volume", makes},
     {GB_ROW_MAKES, "mass", weighs},
     {GB_ROW_MAKES, "yield", yield},
@@ -511,7 +510,7 @@ static reason *find(gb_row_code row, const char *figure) {
 const gb_why *gb_why_figure(gb_explainer *x, const gb_row *row, const gb_row *outer,
                             const gb_figure *figure) {
     /* Bags are counted within rows on many things; the row outside tells on which. */
-    if (row->code == GB_ROW_BAG || row->code == GB_ROW_BAGS)
+    if (row->code == GB_ROW_BAG)
         return outer->code == GB_ROW_SITE_BAGS ? site_bags(x, row->about)
                                                : gb_why_bags(x, row->about);
     reason *why = find(row->code, figure->name);

@@ -57,8 +57,8 @@ const gb_why *gb_why_depth(gb_explainer *x, const gb_take *t) {
     if (l->depth_count == 0)
         return gb_fact(x, "depth", GB_LENGTH, t->depth.m,
                        l->back == GB_SCORED
-                           ? "what a scored back takes, 1/8 in: common practice"
-                           : "what a smooth back takes, 1/16 in: common practice");
+                           ? N_("what a scored back takes, 1/8 in: common practice")
+                           : N_("what a smooth back takes, 1/16 in: common practice"));
     if (l->depth_count == 1)
         return gb_stated(x, "depth", t->piece->name, GB_LENGTH, &l->depths_m[0], NULL);
     return measured(x, t, "depth", t->depth.m, "mean()");
@@ -117,7 +117,7 @@ const gb_why *gb_why_waste(gb_explainer *x, const gb_job *job, const char *of) {
         if (strcmp(job->wastes[i].of.text, of) == 0)
             return gb_stated(x, "waste", of, GB_SHARE, &job->wastes[i].share.of_one,
                              NULL);
-    return gb_fact(x, "waste", GB_SHARE, 0, "the job states none");
+    return gb_fact(x, "waste", GB_SHARE, 0, N_("the job states none"));
 }
 
 static const gb_why **room_for_takes(gb_explainer *x, const gb_need *need) {
@@ -145,7 +145,7 @@ const gb_why *gb_why_net(gb_explainer *x, const gb_mix_plan *mix) {
 const gb_why *gb_why_need_waste(gb_explainer *x, const gb_about *a) {
     if (a->question != NULL)
         return gb_fact(x, "waste", GB_SHARE, a->question->waste.of_one,
-                       "the option --waste");
+                       N_("the option --waste"));
     return gb_why_waste(x, a->plan->job, a->mix->need.mix->id);
 }
 

@@ -13,11 +13,11 @@ static const gb_why *stretch(gb_explainer *x, const gb_about *a) {
     bool paced = !isnan(job->crew.pace.treads_s) || !isnan(job->crew.pace.m2_s);
     const gb_why *bedded = gb_why_bedded(x, t->piece);
     if (!paced)
-        return GB_WHY(x, "pieces", GB_PLAIN, a->pot->pieces, "1 / up(bedded / usual, 1)",
-                      GB_INPUTS(bedded, gb_fact(x, "usual", GB_AREA, 0.55,
-                                                "about one tread a pot: common "
-                                                "practice")),
-                      .of = piece_of(a));
+        return GB_WHY(
+            x, "pieces", GB_PLAIN, a->pot->pieces, "1 / up(bedded / usual, 1)",
+            GB_INPUTS(bedded, gb_fact(x, "usual", GB_AREA, 0.55,
+                                      N_("about one tread a pot: common practice"))),
+            .of = piece_of(a));
     gb_mixed m = gb_mixed_of(a);
     bool heat = a->mix->life.s != m.mix->life.s;
     return GB_WHY(x, "pieces", GB_PLAIN, a->pot->pieces,
@@ -31,7 +31,7 @@ const gb_why *gb_why_pot_pieces(gb_explainer *x, const gb_about *a) {
     if (a->pot->take->units < 2.0)
         return stretch(x, a);
     return gb_fact(x, "pieces", GB_PLAIN, a->pot->pieces,
-                   "a pot is mixed for one tread or two: common practice");
+                   N_("a pot is mixed for one tread or two: common practice"));
 }
 
 const gb_why *gb_why_pot_area(gb_explainer *x, const gb_about *a) {
@@ -65,7 +65,7 @@ const gb_why *gb_why_pot_time(gb_explainer *x, const gb_about *a) {
 
 const gb_why *gb_why_scored(gb_explainer *x) {
     return gb_fact(x, "scored_depth", GB_LENGTH, gb_usual_slurry(GB_SCORED).m,
-                   "what a scored back takes, 1/8 in: common practice");
+                   N_("what a scored back takes, 1/8 in: common practice"));
 }
 
 const gb_why *gb_why_scored_area(gb_explainer *x, const gb_about *a) {

@@ -5,13 +5,15 @@
 #include <math.h>
 #include <string.h>
 
-#define VOLUME_SOURCE "absolute volumes of the solids, the water and the air"
+#define VOLUME_SOURCE N_("absolute volumes of the solids, the water and the air")
 #define SAND_SOURCE                                                                      \
-    "loose dry sand holds 1.07 of its volume in a mix it governs: fitted to the CPWD "   \
-    "Analysis of Rates"
+    N_("loose dry sand holds 1.07 of its volume in a mix it governs: fitted to the "     \
+       "CPWD "                                                                           \
+       "Analysis of Rates")
 #define DEMAND_SOURCE                                                                    \
-    "water demand of a mortar: fitted to the CPWD Analysis of Rates, Rule 38 of the US " \
-    "Navy Builder manual and ASTM C270"
+    N_("water demand of a mortar: fitted to the CPWD Analysis of Rates, Rule 38 of the " \
+       "US "                                                                             \
+       "Navy Builder manual and ASTM C270")
 
 /* The plan's own copy of a mix may bear the job's water; places are those of the table.
  */
@@ -43,7 +45,8 @@ const gb_why *gb_why_pack(gb_explainer *x, const gb_job *job, const gb_material 
     for (size_t i = 0; job != NULL && i < job->pack_count; i++)
         if (strcmp(job->packs[i].material.text, m->name) == 0)
             return gb_stated(x, "bag", m->name, GB_MASS, &job->packs[i].pack.kg, NULL);
-    return gb_stated(x, "bag", m->name, GB_MASS, &m->pack.kg, m->source);
+    return gb_stated(x, "bag", m->name, GB_MASS, &m->pack.kg,
+                     gb_text_source(x, &m->source));
 }
 
 const gb_why *gb_why_bag(gb_explainer *x, const gb_mixed *m) {
@@ -51,17 +54,19 @@ const gb_why *gb_why_bag(gb_explainer *x, const gb_mixed *m) {
         return gb_why_pack(x, m->job, m->mix->parts[0].material);
     const gb_label *label = m->own != NULL ? &m->own->label : &m->mix->label;
     return gb_stated(x, "bag", m->mix->id, GB_MASS, &label->bag.kg,
-                     m->own != NULL ? NULL : m->mix->source);
+                     m->own != NULL ? NULL : gb_text_source(x, &m->mix->source));
 }
 
 const gb_why *gb_why_bulk(gb_explainer *x, const gb_material *m) {
-    return gb_stated(x, "bulk", m->name, GB_DENSITY, &m->bulk.kg_m3, m->source);
+    return gb_stated(x, "bulk", m->name, GB_DENSITY, &m->bulk.kg_m3,
+                     gb_text_source(x, &m->source));
 }
 
 static const gb_why *part_volume(gb_explainer *x, const gb_mixed *m, size_t i,
                                  const char *name) {
     const gb_part *p = &m->mix->parts[i];
-    return gb_stated(x, name, p->material->name, GB_PLAIN, &p->volume, m->mix->source);
+    return gb_stated(x, name, p->material->name, GB_PLAIN, &p->volume,
+                     gb_text_source(x, &m->mix->source));
 }
 
 /* Every part is so many volumes against the first, which is one bag. */
@@ -72,8 +77,9 @@ const gb_why *gb_why_part_mass(gb_explainer *x, const gb_mixed *m, size_t i) {
     if (i == 0)
         return GB_WHY(x, "mass", GB_MASS, m->recipe->part[0].kg, "bag", GB_INPUTS(bag),
                       .of = first->name);
-    const gb_why *first_bulk = gb_stated(x, "first_bulk", first->name, GB_DENSITY,
-                                         &first->bulk.kg_m3, first->source);
+    const gb_why *first_bulk =
+        gb_stated(x, "first_bulk", first->name, GB_DENSITY, &first->bulk.kg_m3,
+                  gb_text_source(x, &first->source));
     return GB_WHY(x, "mass", GB_MASS, m->recipe->part[i].kg,
                   "bag / (first_parts * first_bulk) * parts * bulk",
                   GB_INPUTS(bag, part_volume(x, m, 0, "first_parts"), first_bulk,
@@ -94,7 +100,7 @@ static const gb_why *mass_of_kinds(gb_explainer *x, const gb_mixed *m, unsigned 
         kg += m->recipe->part[i].kg;
     }
     if (n == 0)
-        return gb_fact(x, name, GB_MASS, 0, "the mix has none");
+        return gb_fact(x, name, GB_MASS, 0, N_("the mix has none"));
     return GB_WHY(x, name, GB_MASS, kg, "sum()", .inputs = parts, .input_count = n);
 }
 
@@ -123,7 +129,7 @@ static const gb_why *demand(gb_explainer *x, const gb_mixed *m) {
     if (m->mix->consistency != GB_STIFF)
         return plastic;
     return GB_WHY(x, "stiff_demand", GB_MASS, 0.65 * kg, "0.65 * plastic_demand",
-                  GB_INPUTS(plastic), .source = "a stiff bed: common practice");
+                  GB_INPUTS(plastic), .source = N_("a stiff bed: common practice"));
 }
 
 /* Water by a label, in volumes; or by a share of the demand or of the binder. */
@@ -132,7 +138,7 @@ static const gb_why *water_of_label(gb_explainer *x, const gb_mixed *m, double k
     const gb_water *w = &m->mix->water;
     const double *of_mix[] = {&w->bag_least.m3, &w->bag_usual.m3, &w->bag_most.m3};
     const double *at = of_mix[which];
-    const char *source = m->mix->source;
+    const char *source = gb_text_source(x, &m->mix->source);
     if (m->own != NULL && !isnan(m->own->usual.m3)) {
         const double *own[] = {&m->own->least.m3, &m->own->usual.m3, &m->own->most.m3};
         at = own[which];
@@ -148,8 +154,8 @@ static const gb_why *water_of_parts(gb_explainer *x, const gb_mixed *m, double k
     static const unsigned BINDERS = 1u << GB_CEMENT | 1u << GB_LIME;
     const gb_water *w = &m->mix->water;
     const double *shares[] = {&w->least.of_one, &w->usual.of_one, &w->most.of_one};
-    const gb_why *share =
-        gb_stated(x, "water_share", m->mix->id, GB_SHARE, shares[which], m->mix->source);
+    const gb_why *share = gb_stated(x, "water_share", m->mix->id, GB_SHARE, shares[which],
+                                    gb_text_source(x, &m->mix->source));
     if (w->basis == GB_WATER_BINDER)
         return GB_WHY(x, name, GB_MASS, kg, "water_share * binder",
                       GB_INPUTS(share, mass_of_kinds(x, m, BINDERS, "binder")));
@@ -180,8 +186,9 @@ const gb_why *gb_why_wet(gb_explainer *x, const gb_mixed *m) {
 
 static const gb_why *solid(gb_explainer *x, const gb_mixed *m, size_t i) {
     const gb_material *material = m->mix->parts[i].material;
-    const gb_why *gravity = gb_stated(x, "gravity", material->name, GB_PLAIN,
-                                      &material->gravity, material->source);
+    const gb_why *gravity =
+        gb_stated(x, "gravity", material->name, GB_PLAIN, &material->gravity,
+                  gb_text_source(x, &material->source));
     return GB_WHY(x, "solid", GB_VOLUME,
                   m->recipe->part[i].kg / (material->gravity * GB_WATER_KG_M3),
                   "mass / (gravity * water_density)",
@@ -205,7 +212,7 @@ static const gb_why *by_solids(gb_explainer *x, const gb_mixed *m, const char *n
                   "(solids + usual_water / water_density) / (1 - air)",
                   GB_INPUTS(sum, gb_why_water(x, m, GB_USUAL_WATER), gb_water_density(x),
                             gb_stated(x, "air", m->mix->id, GB_SHARE, &m->mix->air.of_one,
-                                      m->mix->source)),
+                                      gb_text_source(x, &m->mix->source))),
                   .source = VOLUME_SOURCE);
 }
 
@@ -218,8 +225,9 @@ static const gb_why *by_sand(gb_explainer *x, const gb_mixed *m) {
         if (s->kind != GB_SAND)
             continue;
         double volume = m->recipe->part[i].kg / (1.07 * s->dry_loose.kg_m3);
-        const gb_why *loose = gb_stated(x, "dry_loose", s->name, GB_DENSITY,
-                                        &s->dry_loose.kg_m3, s->source);
+        const gb_why *loose =
+            gb_stated(x, "dry_loose", s->name, GB_DENSITY, &s->dry_loose.kg_m3,
+                      gb_text_source(x, &s->source));
         sands[n++] = GB_WHY(x, "by_sand", GB_VOLUME, volume, "mass / (1.07 * dry_loose)",
                             GB_INPUTS(gb_why_part_mass(x, m, i), loose), .of = s->name,
                             .source = SAND_SOURCE);
@@ -245,7 +253,7 @@ static const gb_why *make_yield(gb_explainer *x, const gb_mixed *m) {
         return stated_yield(x, m);
     if (m->mix->part_count == 0)
         return gb_stated(x, "yield", m->mix->id, GB_VOLUME, &m->mix->label.yield.m3,
-                         m->mix->source);
+                         gb_text_source(x, &m->mix->source));
     if (!(m->recipe->sand.kg > 0))
         return by_solids(x, m, "yield");
     return GB_WHY(
@@ -261,8 +269,9 @@ const gb_why *gb_why_yield(gb_explainer *x, const gb_mixed *m) {
 /* ---- water to add ------------------------------------------------------------------ */
 
 const gb_why *gb_why_moisture(gb_explainer *x, const gb_job *job, gb_share moisture) {
-    static const char USUAL[] = "2, 5 and 8 % for nearly dry, damp and wet sand: common "
-                                "practice; IS 456 prints 2.5, 5 and 7.5 %";
+    static const char USUAL[] = N_(
+        "2, 5 and 8 % for nearly dry, damp and wet sand: common practice; IS 456 prints "
+        "2.5, 5 and 7.5 %");
     if (job == NULL || moisture.of_one != gb_job_moisture(job).of_one)
         return gb_fact(x, "moisture", GB_SHARE, moisture.of_one, USUAL);
     if (!isnan(job->sand.moisture.of_one))
@@ -292,8 +301,9 @@ static const gb_why *add_plain(gb_explainer *x, const gb_mixed *m, const gb_why 
                       which == GB_USUAL_WATER ? "bags * usual_water"
                                               : "bags * most_water",
                       GB_INPUTS(bags, water));
-    const gb_why *share = gb_stated(x, "first_share", m->mix->id, GB_SHARE,
-                                    &m->mix->water.first.of_one, m->mix->source);
+    const gb_why *share =
+        gb_stated(x, "first_share", m->mix->id, GB_SHARE, &m->mix->water.first.of_one,
+                  gb_text_source(x, &m->mix->source));
     return GB_WHY(x, "to_add", GB_MASS, kg, "bags * least_water * first_share",
                   GB_INPUTS(bags, water, share));
 }
@@ -309,8 +319,9 @@ static const gb_why *add_to_sand(gb_explainer *x, const gb_about *a, const gb_mi
                       which == GB_USUAL_WATER ? "bags * (usual_water - sand * moisture)"
                                               : "bags * (most_water - sand * moisture)",
                       GB_INPUTS(bags, water, sand, moisture));
-    const gb_why *share = gb_stated(x, "first_share", m->mix->id, GB_SHARE,
-                                    &m->mix->water.first.of_one, m->mix->source);
+    const gb_why *share =
+        gb_stated(x, "first_share", m->mix->id, GB_SHARE, &m->mix->water.first.of_one,
+                  gb_text_source(x, &m->mix->source));
     return GB_WHY(x, "to_add", GB_MASS, kg,
                   "bags * (least_water - sand * moisture) * first_share",
                   GB_INPUTS(bags, water, sand, moisture, share));
@@ -321,7 +332,7 @@ const gb_why *gb_why_to_add(gb_explainer *x, const gb_about *a, gb_which_water w
     gb_water_row row = {0};
     if (gb_water_to_add(m.mix, m.recipe, a->moisture, 1.0, &row) != GB_OK)
         return gb_fact(x, "to_add", GB_MASS, 0,
-                       "none: the sand brings more than the mix may hold");
+                       N_("none: the sand brings more than the mix may hold"));
     const gb_why *bags = gb_why_bags(x, a);
     if (bags == NULL)
         return NULL;
@@ -333,7 +344,8 @@ const gb_why *gb_why_to_add(gb_explainer *x, const gb_about *a, gb_which_water w
 
 const gb_why *gb_why_mix_time(gb_explainer *x, const char *name, const gb_mixed *m,
                               const double *s) {
-    return gb_stated(x, name, m->mix->id, GB_DURATION, s, m->mix->source);
+    return gb_stated(x, name, m->mix->id, GB_DURATION, s,
+                     gb_text_source(x, &m->mix->source));
 }
 
 const gb_why *gb_why_life_in_heat(gb_explainer *x, const gb_about *a) {

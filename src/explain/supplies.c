@@ -151,7 +151,8 @@ const gb_why *gb_why_total_water(gb_explainer *x, const gb_about *a) {
 
 /* ---- packs and money --------------------------------------------------------------- */
 
-#define CHEAPEST "the packs that make the whole list cheapest, tax and delivery included"
+#define CHEAPEST                                                                         \
+    N_("the packs that make the whole list cheapest, tax and delivery included")
 
 const gb_why *gb_why_pack_sold(gb_explainer *x, const gb_about *a) {
     const gb_pack *p = a->line->pack;
@@ -226,7 +227,7 @@ static const gb_why *costs(gb_explainer *x, const gb_about *a, const char *name,
         sum += (double)l->cost.minor;
     }
     if (n == 0)
-        return gb_fact(x, name, GB_MINOR_UNITS, 0, "nothing is bought");
+        return gb_fact(x, name, GB_MINOR_UNITS, 0, N_("nothing is bought"));
     return GB_WHY(x, name, GB_MINOR_UNITS, sum, "sum()", .inputs = all, .input_count = n);
 }
 
@@ -243,7 +244,7 @@ const gb_why *gb_why_tax(gb_explainer *x, const gb_about *a) {
                   "near(taxed * rate, smallest)",
                   GB_INPUTS(costs(x, a, "taxed", true), gb_why_tax_rate(x, a),
                             gb_fact(x, "smallest", GB_MINOR_UNITS, 1,
-                                    "the smallest unit of the currency")));
+                                    N_("the smallest unit of the currency"))));
 }
 
 static bool is_bought_from(const gb_buy_list *list, const char *supplier) {
@@ -276,7 +277,7 @@ const gb_why *gb_why_delivery(gb_explainer *x, const gb_about *a) {
     }
     double sum = (double)a->priced->list->delivery.minor;
     if (n == 0)
-        return gb_fact(x, "delivery", GB_MINOR_UNITS, sum, "no charge is stated");
+        return gb_fact(x, "delivery", GB_MINOR_UNITS, sum, N_("no charge is stated"));
     return GB_WHY(x, "delivery", GB_MINOR_UNITS, sum, "sum()", .inputs = all,
                   .input_count = n);
 }
@@ -289,5 +290,5 @@ const gb_why *gb_why_total(gb_explainer *x, const gb_about *a) {
 
 const gb_why *gb_why_missing(gb_explainer *x, const gb_about *a) {
     return gb_fact(x, "missing", GB_PLAIN, (double)a->priced->list->missing,
-                   "needs that no pack in the price book is for");
+                   N_("needs that no pack in the price book is for"));
 }

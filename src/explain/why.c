@@ -7,8 +7,12 @@
 
 enum { FIRST_SLOTS = 1024 };
 
-gb_status gb_explainer_init(gb_explainer *x, gb_places *places, gb_arena *arena) {
-    *x = (gb_explainer){.arena = arena, .places = places, .slot_count = FIRST_SLOTS};
+gb_status gb_explainer_init(gb_explainer *x, gb_places *places, const char *language,
+                            gb_arena *arena) {
+    *x = (gb_explainer){.arena = arena,
+                        .places = places,
+                        .language = language,
+                        .slot_count = FIRST_SLOTS};
     x->slots = gb_arena_take(arena, x->slot_count, sizeof(const gb_why *));
     return x->slots == NULL ? GB_NO_MEMORY : GB_OK;
 }
@@ -171,6 +175,10 @@ const gb_why *gb_stated_count(gb_explainer *x, const char *name, const char *of,
                                    .place = gb_places_find(x->places, at)});
 }
 
+const char *gb_text_source(const gb_explainer *x, const gb_words *source) {
+    return source->count == 0 ? NULL : gb_words_in(source, x->language);
+}
+
 const gb_why *gb_fact(gb_explainer *x, const char *name, int unit, double value,
                       const char *source) {
     return gb_keep_why(
@@ -179,5 +187,5 @@ const gb_why *gb_fact(gb_explainer *x, const char *name, int unit, double value,
 
 const gb_why *gb_water_density(gb_explainer *x) {
     return gb_fact(x, "water_density", GB_DENSITY, GB_WATER_KG_M3,
-                   "fresh water, taken as 1000 kg/m3 throughout");
+                   N_("fresh water, taken as 1000 kg/m3 throughout"));
 }

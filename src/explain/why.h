@@ -3,6 +3,7 @@
 #define EXPLAIN_WHY_H
 
 #include "gaugebox/explain.h"
+#include "words/mark.h"
 
 /* What was found out once about one thing, so that a long job is not gone through for
    each of its batches. */
@@ -15,7 +16,8 @@ typedef struct gb_memory {
 typedef struct gb_explainer {
     gb_arena *arena;
     gb_places *places;
-    const gb_why **list; /* in order of making */
+    const char *language; /* of the mix table's texts */
+    const gb_why **list;  /* in order of making */
     size_t count, room;
     const gb_why **slots; /* the same by digest */
     size_t slot_count;
@@ -24,7 +26,7 @@ typedef struct gb_explainer {
     bool failed;
 } gb_explainer;
 
-gb_status gb_explainer_init(gb_explainer *x, gb_places *places,
+gb_status gb_explainer_init(gb_explainer *x, gb_places *places, const char *language,
                             gb_arena *arena) GB_MUST_USE;
 
 /* The one reason that is equal to `why`; its inputs are copied. NULL inputs and a NULL
@@ -60,6 +62,9 @@ const gb_why *gb_stated_count(gb_explainer *x, const char *name, const char *of,
 /* A value that a standard, a law or common practice gives. */
 const gb_why *gb_fact(gb_explainer *x, const char *name, int unit, double value,
                       const char *source);
+
+/* The source that a mix or a material states, in the language of the sheet; or NULL. */
+const char *gb_text_source(const gb_explainer *x, const gb_words *source);
 
 /* The mass of a volume of fresh water. */
 const gb_why *gb_water_density(gb_explainer *x);

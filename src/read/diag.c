@@ -1,5 +1,7 @@
 #include "read/diag.h"
 
+#include "words/words.h"
+
 #include <stdarg.h>
 #include <stdio.h>
 #include <string.h>
@@ -26,11 +28,12 @@ void gb_report(gb_diags *diags, const char *file, int line, const char *format, 
     va_start(args, format);
     va_copy(again, args);
     // NOLINTNEXTLINE(clang-analyzer-valist.Uninitialized) va_start is just above
-    int n = vsnprintf(NULL, 0, format, args);
+    const char *words = gb_tr(format);
+    int n = vsnprintf(NULL, 0, words, args);
     va_end(args);
     char *copy = n < 0 ? NULL : gb_arena_take(diags->arena, (size_t)n + 1, 1);
     if (copy != NULL)
-        (void)vsnprintf(copy, (size_t)n + 1, format, again);
+        (void)vsnprintf(copy, (size_t)n + 1, words, again);
     va_end(again);
     char *name = gb_arena_copy(diags->arena, file);
     if (copy == NULL || name == NULL) {
@@ -74,15 +77,15 @@ void gb_diags_print(gb_diags *diags, gb_text *to) {
             gb_text_add(to, ":");
             gb_text_add_int(to, diags->list[i].line);
         }
-        gb_text_add(to, ": error: ");
+        gb_add_format(to, ": %s: ", gb_tr("error"));
         gb_text_add_clean(to, diags->list[i].text);
         gb_text_add(to, "\n");
     }
-    if (diags->more > 0) {
-        gb_text_add(to, "and ");
-        gb_text_add_int(to, (int64_t)diags->more);
-        gb_text_add(to, " more faults\n");
-    }
+    if (diags->more > 0)
+        gb_add_format(to,
+                      gb_tr_count("and %zu more fault\n", "and %zu more faults\n",
+                                  (unsigned long)diags->more),
+                      diags->more);
     if (diags->no_memory)
-        gb_text_add(to, "error: out of memory\n");
+        gb_text_add(to, gb_tr("error: out of memory\n"));
 }

@@ -4,7 +4,8 @@
 
 #include "gaugebox/read.h"
 
-/* Adds one fault; the format knows %s, %d and %zu as printf does. */
+/* Adds one fault; the format is a whole sentence in English, which is told in the
+   language of the run. It knows %s, %d and %zu as printf does. */
 #if defined(__GNUC__)
 __attribute__((format(printf, 4, 5)))
 #endif

@@ -2,6 +2,7 @@
 #include "read/nearest.h"
 #include "read/reader.h"
 #include "read/schemas.h"
+#include "words/words.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -33,13 +34,11 @@ static const char *shown_temp(job_reader *r, gb_temp temp) {
 }
 
 static void check_overhang(job_reader *r, const gb_piece *p, double over, double of,
-                           const char *where) {
+                           const char *format) {
     static const double LEAST_M = 0.0127; /* 1/2 in: less is no bed */
     if (over > of - LEAST_M)
-        gb_report(r->base.diags, r->base.file, p->at.line,
-                  "piece '%s' overhangs %s of its %s %s; less than 1/2 in "
-                  "(12.7 mm) is left to bed, check overhang and size",
-                  p->name, shown_length(r, over), shown_length(r, of), where);
+        gb_report(r->base.diags, r->base.file, p->at.line, format, p->name,
+                  shown_length(r, over), shown_length(r, of));
 }
 
 static void check_piece(job_reader *r, const gb_piece *p) {
@@ -56,8 +55,12 @@ static void check_piece(job_reader *r, const gb_piece *p) {
                   p->name);
     if (!sized)
         return;
-    check_overhang(r, p, p->overhang_front.m, p->width.m, "front to back");
-    check_overhang(r, p, 2 * p->overhang_side.m, p->length.m, "along the nosing");
+    check_overhang(r, p, p->overhang_front.m, p->width.m,
+                   NF_("piece '%s' overhangs %s of its %s front to back; less than 1/2 "
+                       "in (12.7 mm) is left to bed, check overhang and size"));
+    check_overhang(r, p, 2 * p->overhang_side.m, p->length.m,
+                   NF_("piece '%s' overhangs %s of its %s along the nosing; less than "
+                       "1/2 in (12.7 mm) is left to bed, check overhang and size"));
 }
 
 /* Which keys a kind of layer needs, and which mean nothing in it. */
@@ -215,7 +218,7 @@ static bool is_material(const job_reader *r, const char *name) {
 
 /* Entry i of a list names what an earlier one named. The names stand `stride` bytes from
    one another, beginning with that of the first entry. */
-static void check_twice(job_reader *r, const char *what, const gb_ref *first,
+static void check_twice(job_reader *r, const char *format, const gb_ref *first,
                         size_t stride, size_t i) {
     const char *bytes = (const char *)first;
     const gb_ref *this = (const gb_ref *)(const void *)(bytes + i * stride);
@@ -223,9 +226,8 @@ static void check_twice(job_reader *r, const char *what, const gb_ref *first,
         const gb_ref *other = (const gb_ref *)(const void *)(bytes + k * stride);
         if (other->text == NULL || strcmp(other->text, this->text) != 0)
             continue;
-        gb_report(r->base.diags, r->base.file, this->line,
-                  "%s of '%s' is stated twice, first at line %d; keep one", what,
-                  this->text, other->line);
+        gb_report(r->base.diags, r->base.file, this->line, format, this->text,
+                  other->line);
         return;
     }
 }
@@ -241,27 +243,31 @@ static void check_waste(job_reader *r) {
                       "waste of '%s': no piece uses such a mix, and it is no material; "
                       "name a mix of this job or a material",
                       of->text);
-        check_twice(r, "waste", &job->wastes[0].of, sizeof job->wastes[0], i);
+        check_twice(r, NF_("waste of '%s' is stated twice, first at line %d; keep one"),
+                    &job->wastes[0].of, sizeof job->wastes[0], i);
     }
 }
 
-/* What is wrong with the water that a label states; NULL when nothing is. */
+/* What is wrong with the water that the label of %s states; NULL when nothing is. */
 static const char *label_water_fault(const gb_own_label *l, const gb_mix *mix) {
     int stated = !isnan(l->least.m3) + !isnan(l->usual.m3) + !isnan(l->most.m3);
     bool blend = mix->part_count == 0;
     if (stated > 0 && !blend)
-        return "its water is computed, and only a bagged blend's label states one; take "
-               "least, usual and never_past out";
+        return NF_(
+            "label of '%s': its water is computed, and only a bagged blend's label "
+            "states one; take least, usual and never_past out");
     if (stated != 0 && stated != 3)
-        return "it states some of the water; state all of least, usual and never_past, "
-               "or none";
+        return NF_("label of '%s': it states some of the water; state all of least, "
+                   "usual and never_past, or none");
     if (l->least.m3 > l->usual.m3)
-        return "its least water is over the usual one; check which is which";
+        return NF_("label of '%s': its least water is over the usual one; check which is "
+                   "which");
     if (l->usual.m3 > l->most.m3)
-        return "its usual water is over never_past; check which is which";
+        return NF_("label of '%s': its usual water is over never_past; check which is "
+                   "which");
     if (blend && stated == 0 && !(fabs(l->label.bag.kg / mix->label.bag.kg - 1) < 0.01))
-        return "the bag differs from the mix table's, so its water does too; add least, "
-               "usual and never_past from the bag";
+        return NF_("label of '%s': the bag differs from the mix table's, so its water "
+                   "does too; add least, usual and never_past from the bag");
     return NULL;
 }
 
@@ -294,11 +300,12 @@ static void check_labels(job_reader *r) {
                       l->mix.text);
             continue;
         }
-        check_twice(r, "the label", &job->labels[0].mix, sizeof job->labels[0], i);
+        check_twice(r,
+                    NF_("the label of '%s' is stated twice, first at line %d; keep one"),
+                    &job->labels[0].mix, sizeof job->labels[0], i);
         const char *water = label_water_fault(l, mix);
         if (water != NULL)
-            gb_report(r->base.diags, r->base.file, l->label.at.line, "label of '%s': %s",
-                      mix->id, water);
+            gb_report(r->base.diags, r->base.file, l->label.at.line, water, mix->id);
         else
             check_label_yield(r, l, mix);
     }
@@ -313,8 +320,9 @@ static void check_packs(job_reader *r) {
             gb_report(r->base.diags, r->base.file, material->line,
                       "'%s' is no material of the mix table; see materials.cfg there",
                       material->text);
-        check_twice(r, "the pack", &r->job->packs[0].material, sizeof r->job->packs[0],
-                    i);
+        check_twice(r,
+                    NF_("the pack of '%s' is stated twice, first at line %d; keep one"),
+                    &r->job->packs[0].material, sizeof r->job->packs[0], i);
     }
 }
 
@@ -368,7 +376,7 @@ bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diag
 
 bool gb_report_plan(gb_status status, const gb_job *job, const gb_mix *bad_mix,
                     gb_diags *diags) {
-    const char *id = bad_mix != NULL ? bad_mix->id : "the job";
+    const char *id = bad_mix != NULL ? bad_mix->id : gb_tr("the job");
     switch (status) {
     case GB_OK:
         return true;

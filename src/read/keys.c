@@ -1,4 +1,6 @@
 #include "read/schemas.h"
+#include "words/columns.h"
+#include "words/words.h"
 
 #include <string.h>
 
@@ -7,14 +9,7 @@ enum { COLUMNS = 80 };
 /* Words behind an indent, broken before column 80. */
 static void print_wrapped(const char *words, size_t indent, gb_text *to) {
     while (*words != '\0') {
-        size_t n = strlen(words);
-        if (n > COLUMNS - indent) {
-            n = COLUMNS - indent;
-            while (n > 0 && words[n] != ' ')
-                n--;
-            if (n == 0)
-                n = strcspn(words, " ");
-        }
+        size_t n = gb_fitting(words, COLUMNS - indent);
         gb_text_add_repeated(to, ' ', indent);
         gb_text_add_bytes(to, words, n);
         gb_text_add(to, "\n");
@@ -26,16 +21,20 @@ static void print_wrapped(const char *words, size_t indent, gb_text *to) {
 static void print_key(const gb_key *key, size_t depth, gb_text *to) {
     gb_text_add_repeated(to, ' ', 2 * depth);
     gb_text_add(to, key->name);
-    gb_text_add(to, key->required ? "  (required)\n" : "\n");
+    if (key->required)
+        gb_add_format(to, "  (%s)", gb_tr("required"));
+    gb_text_add(to, "\n");
+    gb_text kind;
     gb_text what;
+    gb_text_init(&kind, to->arena);
     gb_text_init(&what, to->arena);
-    gb_describe_key(key, &what);
-    if (key->fallback != NULL) {
-        gb_text_add(&what, "; when left out: ");
-        gb_text_add(&what, key->fallback);
-    }
-    print_wrapped(key->help, 2 * depth + 4, to);
-    print_wrapped(gb_text_get(&what), 2 * depth + 4, to);
+    gb_describe_key(key, &kind);
+    if (key->fallback != NULL)
+        gb_add_format(&what, gb_tr("%s; when left out: %s"), gb_text_get(&kind),
+                      key->fallback);
+    print_wrapped(gb_tr(key->help), 2 * depth + 4, to);
+    print_wrapped(gb_text_get(key->fallback != NULL ? &what : &kind), 2 * depth + 4, to);
+    to->failed = to->failed || kind.failed || what.failed;
 }
 
 /* Groups hold groups, as deep as the tables go. */

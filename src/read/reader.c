@@ -3,6 +3,7 @@
 #include "read/diag.h"
 #include "read/nearest.h"
 #include "read/values.h"
+#include "words/words.h"
 
 #include <string.h>
 
@@ -23,7 +24,7 @@ static void unknown_key(gb_reader *r, const config_setting_t *s,
     int line = (int)config_setting_source_line(s);
     if (nearest.best != NULL) {
         gb_report(r->diags, r->file, line, "'%s' is no key of %s; did you mean '%s'?",
-                  name, schema->name, nearest.best);
+                  name, gb_tr(schema->name), nearest.best);
         return;
     }
     gb_text known;
@@ -33,7 +34,7 @@ static void unknown_key(gb_reader *r, const config_setting_t *s,
         gb_text_add(&known, schema->keys[i].name);
     }
     gb_report(r->diags, r->file, line, "'%s' is no key of %s; known are: %s", name,
-              schema->name, gb_text_get(&known));
+              gb_tr(schema->name), gb_text_get(&known));
 }
 
 static void missing_key(gb_reader *r, int line, const gb_schema *schema,
@@ -44,8 +45,8 @@ static void missing_key(gb_reader *r, int line, const gb_schema *schema,
         gb_text_add(&text, key->example);
     else
         gb_describe_key(key, &text);
-    gb_report(r->diags, r->file, line, "%s has no '%s'; add: %s = %s", schema->name,
-              key->name, key->name, gb_text_get(&text));
+    gb_report(r->diags, r->file, line, "%s has no '%s'; add: %s = %s",
+              gb_tr(schema->name), key->name, key->name, gb_text_get(&text));
 }
 
 /* Two passes over the settings: what is there, then what is missing. */

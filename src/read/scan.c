@@ -1,6 +1,7 @@
 #include "read/scan.h"
 
 #include "read/diag.h"
+#include "words/words.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -18,8 +19,11 @@ typedef struct scan {
     int settings[DEEPEST + 1]; /* seen so far in each */
 } scan;
 
-static bool fault(scan *s, int line, const char *text) {
-    gb_report(s->diags, s->file, line, "%s", text);
+#define AS_IT_IS "%s"
+
+/* `words` hold no places. */
+static bool fault(scan *s, int line, const char *words) {
+    gb_report(s->diags, s->file, line, AS_IT_IS, gb_tr(words));
     return false;
 }
 
@@ -29,16 +33,18 @@ static bool scan_string(scan *s) {
         if (*s->at == '\\' && s->at[1] != '\0' && s->at[1] != '\n')
             s->at++;
         else if (*s->at == '\n' || *s->at == '\0')
-            return fault(s, opened,
-                         "a quote is opened and not closed on its line; close it, and "
-                         "write inches as in or '' because a double quote ends a text");
+            return fault(
+                s, opened,
+                N_("a quote is opened and not closed on its line; close it, and "
+                   "write inches as in or '' because a double quote ends a text"));
     }
     s->at++;
     const char *next = s->at + strspn(s->at, " \t\r");
     if (strchr(";,)]}\n#/\"", *next) == NULL && *next != '\0')
-        return fault(s, opened,
-                     "a text is closed and more stands behind it; is a ; missing? write "
-                     "inches as in or '' because a double quote ends a text");
+        return fault(
+            s, opened,
+            N_("a text is closed and more stands behind it; is a ; missing? write "
+               "inches as in or '' because a double quote ends a text"));
     return true;
 }
 
@@ -46,8 +52,9 @@ static bool scan_comment(scan *s) {
     int opened = s->line;
     for (s->at += 2; !(s->at[0] == '*' && s->at[1] == '/'); s->at++) {
         if (*s->at == '\0')
-            return fault(s, opened,
-                         "a comment is opened with /* and never closed; end it with */");
+            return fault(
+                s, opened,
+                N_("a comment is opened with /* and never closed; end it with */"));
         if (*s->at == '\n')
             s->line++;
     }
@@ -85,7 +92,7 @@ static bool open_bracket(scan *s, char c) {
     if (s->depth == DEEPEST)
         return fault(
             s, s->line,
-            "groups and lists go too deep here; a job needs four levels of them");
+            N_("groups and lists go too deep here; a job needs four levels of them"));
     s->open[s->depth] = c;
     s->opened[s->depth++] = s->line;
     s->settings[s->depth] = 0;
@@ -99,7 +106,7 @@ static bool close_bracket(scan *s, char c) {
     s->at++;
     if (s->depth == 0)
         return fault(s, s->line,
-                     "a bracket is closed that was never opened; take it out");
+                     N_("a bracket is closed that was never opened; take it out"));
     char open = s->open[--s->depth];
     char wanted = CLOSES[strchr(OPENS, open) - OPENS];
     if (c == wanted)
@@ -114,7 +121,7 @@ static bool scan_include(scan *s) {
     const char *at = s->at + strspn(s->at, " \t");
     if (strncmp(at, "@include", 8) == 0)
         return fault(s, s->line,
-                     "@include is not read; copy the settings into this file");
+                     N_("@include is not read; copy the settings into this file"));
     return true;
 }
 
@@ -147,9 +154,10 @@ static bool scan_rest(scan *s) {
     s->at++;
     /* libconfig looks through all names of a group for each new one. */
     if ((c == '=' || c == ':') && ++s->settings[s->depth] > MOST_SETTINGS)
-        return fault(s, s->line,
-                     "a group holds over 1000 settings; write what comes many times as a "
-                     "list ( { ... }, { ... } )");
+        return fault(
+            s, s->line,
+            N_("a group holds over 1000 settings; write what comes many times as a "
+               "list ( { ... }, { ... } )"));
     return true;
 }
 
@@ -216,8 +224,8 @@ static bool is_utf8(const scan *s) {
         at.line += *c == '\n';
         if (n == 0)
             return fault(&at, at.line,
-                         "a byte stands here that is not plain UTF-8: this is no text "
-                         "file; save it as plain UTF-8 text");
+                         N_("a byte stands here that is not plain UTF-8: this is no text "
+                            "file; save it as plain UTF-8 text"));
         c += n;
     }
     return true;
@@ -230,8 +238,8 @@ bool gb_scan_text(const char *text, size_t length, const char *file, gb_diags *d
         for (const char *c = text; c < text + before_nul; c++)
             s.line += *c == '\n';
         return fault(&s, s.line,
-                     "a byte of value zero stands here: this is no text file; save it "
-                     "as plain UTF-8 text");
+                     N_("a byte of value zero stands here: this is no text file; save it "
+                        "as plain UTF-8 text"));
     }
     if (!is_utf8(&s) || !scan_include(&s))
         return false;
@@ -240,6 +248,6 @@ bool gb_scan_text(const char *text, size_t length, const char *file, gb_diags *d
             return false;
     if (s.depth > 0)
         return fault(&s, s.opened[s.depth - 1],
-                     "a bracket is opened and never closed; close it");
+                     N_("a bracket is opened and never closed; close it"));
     return true;
 }

@@ -9,8 +9,8 @@ typedef enum gb_key_kind {
     GB_KEY_FORMAT,     /* size_t, which must be 1 */
     GB_KEY_TEXT,       /* const char * */
     GB_KEY_REF,        /* gb_ref: a text that names something elsewhere */
-    GB_KEY_WORDS,      /* gb_words: { en = "..."; es = "..."; } */
-    GB_KEY_WORDS_LIST, /* const gb_words * and a count: ( { en = "..." }, ... ) */
+    GB_KEY_WORDS,      /* gb_words: "...", or { en = "..."; es = "..."; } */
+    GB_KEY_WORDS_LIST, /* const gb_words * and a count: ( "...", { en = "..."; } ) */
     GB_KEY_QUANTITY,   /* double, in the SI unit of `quantity` */
     GB_KEY_QUANTITIES, /* const double * and a count: one, or [ several ] */
     GB_KEY_WHOLE,      /* size_t */

@@ -3,6 +3,7 @@
 #define READ_SCHEMAS_H
 
 #include "read/schema.h"
+#include "words/mark.h"
 
 /* A job file as read, before its names are looked up. */
 typedef struct gb_job_file {
@@ -41,7 +42,7 @@ extern const char *const GB_LAYER_WORDS[];
 #define GB_FORMAT_KEY(type)                                                              \
     {                                                                                    \
         .name = "format", .kind = GB_KEY_FORMAT, .required = true,                       \
-        .offset = offsetof(type, format), .help = "version of the file's form"           \
+        .offset = offsetof(type, format), .help = N_("version of the file's form")       \
     }
 
 /* A schema's row count and the schema itself, from the array of its keys. */

@@ -2,6 +2,7 @@
 
 #include "read/diag.h"
 #include "read/scan.h"
+#include "words/words.h"
 
 #include <errno.h>
 #include <stdio.h>
@@ -62,7 +63,7 @@ static bool load(const char *file, gb_arena *arena, gb_diags *diags, char **text
     }
     bool good = false;
     if (fstat(fileno(stream), &info) == 0 && S_ISDIR(info.st_mode))
-        report_io(diags, file, "it is a folder, not a file");
+        report_io(diags, file, gb_tr("it is a folder, not a file"));
     else
         good = read_all(stream, file, arena, diags, text, length);
     if (fclose(stream) != 0 && good) {

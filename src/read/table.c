@@ -2,6 +2,7 @@
 #include "read/nearest.h"
 #include "read/reader.h"
 #include "read/schemas.h"
+#include "words/mark.h"
 
 #include <dirent.h>
 #include <math.h>
@@ -164,20 +165,31 @@ static void link_parts(gb_mix_table *t, const gb_mix *mix) {
         for (size_t k = 0; k < t->material_count; k++)
             if (t->materials[k].name != NULL)
                 gb_nearest_offer(&nearest, t->materials[k].name);
-        gb_report(t->diags, mix->file, part->at.line,
-                  "material '%s' is not in materials.cfg%s%s; add it there, or use one "
-                  "that is",
-                  part->material_name, nearest.best ? "; did you mean " : "",
-                  nearest.best ? nearest.best : "");
+        if (nearest.best != NULL)
+            gb_report(t->diags, mix->file, part->at.line,
+                      "material '%s' is not in materials.cfg; did you mean %s; add it "
+                      "there, or use one that is",
+                      part->material_name, nearest.best);
+        else
+            gb_report(t->diags, mix->file, part->at.line,
+                      "material '%s' is not in materials.cfg; add it there, or use one "
+                      "that is",
+                      part->material_name);
     }
 }
 
 static void check_parts(gb_mix_table *t, const gb_mix *mix) {
     bool label = mix->label.at.line != 0;
-    if (label == (mix->part_count > 0))
+    if (label && mix->part_count > 0)
         gb_report(t->diags, mix->file, mix->at.line,
-                  "mix '%s' has %s; a site mix has 'parts', a bagged blend has 'label'",
-                  mix->name, label ? "both parts and a label" : "no parts and no label");
+                  "mix '%s' has both parts and a label; a site mix has 'parts', a bagged "
+                  "blend has 'label'",
+                  mix->name);
+    if (!label && mix->part_count == 0)
+        gb_report(t->diags, mix->file, mix->at.line,
+                  "mix '%s' has no parts and no label; a site mix has 'parts', a bagged "
+                  "blend has 'label'",
+                  mix->name);
     if (mix->part_count > GB_MOST_PARTS)
         gb_report(t->diags, mix->file, mix->at.line,
                   "mix '%s' has %zu parts; at most %d are gauged", mix->name,
@@ -227,11 +239,14 @@ static void check_water(gb_mix_table *t, const gb_mix *mix) {
                   "usual over never past",
                   mix->name);
     bool both = mix->label.at.line != 0 && mix->part_count > 0;
-    if (!both && label != (mix->label.at.line != 0))
-        gb_report(t->diags, mix->file, mix->at.line,
-                  "the water of '%s' is counted by %s; a site mix counts by demand or "
-                  "binder, a bagged blend by label",
-                  mix->name, label ? "label" : "demand or binder");
+    if (both || label == (mix->label.at.line != 0))
+        return;
+    gb_report(t->diags, mix->file, mix->at.line,
+              label ? NF_("the water of '%s' is counted by label; a site mix counts by "
+                          "demand or binder, a bagged blend by label")
+                    : NF_("the water of '%s' is counted by demand or binder; a site mix "
+                          "counts by demand or binder, a bagged blend by label"),
+              mix->name);
 }
 
 static void check_yield(gb_mix_table *t, const gb_mix *mix) {

@@ -2,6 +2,7 @@
 
 #include "read/diag.h"
 #include "read/nearest.h"
+#include "words/words.h"
 
 #include <math.h>
 #include <string.h>
@@ -89,19 +90,19 @@ static const char *what_is(const config_setting_t *setting) {
     case CONFIG_TYPE_INT:
     case CONFIG_TYPE_INT64:
     case CONFIG_TYPE_FLOAT:
-        return "a bare number";
+        return gb_tr("a bare number");
     case CONFIG_TYPE_STRING:
-        return "a text";
+        return gb_tr("a text");
     case CONFIG_TYPE_BOOL:
-        return "true or false";
+        return gb_tr("true or false");
     case CONFIG_TYPE_GROUP:
-        return "a group { }";
+        return gb_tr("a group { }");
     case CONFIG_TYPE_LIST:
-        return "a list ( )";
+        return gb_tr("a list ( )");
     case CONFIG_TYPE_ARRAY:
-        return "a list [ ]";
+        return gb_tr("a list [ ]");
     default:
-        return "something else";
+        return gb_tr("something else");
     }
 }
 
@@ -119,22 +120,27 @@ static void wrong_kind(gb_reader *r, const config_setting_t *s, const gb_key *ke
               what_is(s), needed(r, key));
 }
 
-static const char *fault_words(gb_fault fault) {
-    static const char *const WORDS[] = {
-        [GB_FAULT_EMPTY] = "is empty",
-        [GB_FAULT_LONG] = "is longer than 64 characters",
-        [GB_FAULT_NUMBER] = "has no number where one must be",
-        [GB_FAULT_DIGITS] = "has too many digits",
-        [GB_FAULT_EXPONENT] = "has a number with an exponent",
-        [GB_FAULT_COMMA] = "has a comma in a number; the decimal sign is a point",
-        [GB_FAULT_FRACTION] = "has a fraction that cannot be",
-        [GB_FAULT_NO_UNIT] = "has no unit",
-        [GB_FAULT_UNIT] = "has a unit that is not known",
-        [GB_FAULT_OTHER_KIND] = "has a unit of another kind",
-        [GB_FAULT_NEGATIVE] = "is below zero",
-        [GB_FAULT_CARRY] = "has a second part that is too large for the first",
-        [GB_FAULT_MORE] = "has something behind the quantity"};
-    return WORDS[fault];
+/* A whole sentence for each, with places for the key, its value, and what it needs. */
+static const char *fault_format(gb_fault fault) {
+    static const char *const FORMATS[] = {
+        [GB_FAULT_EMPTY] = NF_("'%s': \"%s\" is empty; write %s"),
+        [GB_FAULT_LONG] = NF_("'%s': \"%s\" is longer than 64 characters; write %s"),
+        [GB_FAULT_NUMBER] = NF_("'%s': \"%s\" has no number where one must be; write %s"),
+        [GB_FAULT_DIGITS] = NF_("'%s': \"%s\" has too many digits; write %s"),
+        [GB_FAULT_EXPONENT] = NF_("'%s': \"%s\" has a number with an exponent; write %s"),
+        // NOLINTNEXTLINE(bugprone-suspicious-missing-comma) one sentence in two lines
+        [GB_FAULT_COMMA] = NF_("'%s': \"%s\" has a comma in a number; the decimal sign "
+                               "is a point; write %s"),
+        [GB_FAULT_FRACTION] = NF_("'%s': \"%s\" has a fraction that cannot be; write %s"),
+        [GB_FAULT_NO_UNIT] = NF_("'%s': \"%s\" has no unit; write %s"),
+        [GB_FAULT_UNIT] = NF_("'%s': \"%s\" has a unit that is not known; write %s"),
+        [GB_FAULT_OTHER_KIND] = NF_("'%s': \"%s\" has a unit of another kind; write %s"),
+        [GB_FAULT_NEGATIVE] = NF_("'%s': \"%s\" is below zero; write %s"),
+        [GB_FAULT_CARRY] = NF_(
+            "'%s': \"%s\" has a second part that is too large for the first; write %s"),
+        [GB_FAULT_MORE] =
+            NF_("'%s': \"%s\" has something behind the quantity; write %s")};
+    return FORMATS[fault];
 }
 
 /* A cut of a user's text for a message, so that 10 kB of digits stay out of it. */
@@ -153,8 +159,8 @@ static const char *cut(gb_reader *r, const char *text) {
 
 static void bad_quantity(gb_reader *r, const config_setting_t *s, const gb_key *key,
                          const char *text, gb_fault fault) {
-    gb_report(r->diags, r->file, line_of(s), "'%s': \"%s\" %s; write %s", key->name,
-              cut(r, text), fault_words(fault), needed(r, key));
+    gb_report(r->diags, r->file, line_of(s), fault_format(fault), key->name, cut(r, text),
+              needed(r, key));
 }
 
 /* ---- the getters ----------------------------------------------------------------- */
@@ -331,10 +337,14 @@ static int choice_of(gb_reader *r, const config_setting_t *s, const gb_key *key)
         gb_nearest_init(&nearest, word);
         for (int i = 0; key->choices[i] != NULL; i++)
             gb_nearest_offer(&nearest, key->choices[i]);
-        gb_report(
-            r->diags, r->file, line_of(s), "'%s': \"%s\" is not known%s%s%s; write %s",
-            key->name, cut(r, word), nearest.best ? ", did you mean \"" : "",
-            nearest.best ? nearest.best : "", nearest.best ? "\"?" : "", needed(r, key));
+        if (nearest.best != NULL)
+            gb_report(r->diags, r->file, line_of(s),
+                      "'%s': \"%s\" is not known, did you mean \"%s\"?; write %s",
+                      key->name, cut(r, word), nearest.best, needed(r, key));
+        else
+            gb_report(r->diags, r->file, line_of(s),
+                      "'%s': \"%s\" is not known; write %s", key->name, cut(r, word),
+                      needed(r, key));
     }
     return index;
 }
@@ -438,8 +448,36 @@ static void read_pace(gb_reader *r, const config_setting_t *s, const gb_key *key
     bad_quantity(r, s, key, text, first == GB_NO_FAULT ? GB_FAULT_UNIT : first);
 }
 
+/* A plain text is one in English. */
+static bool plain_words(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                        gb_words *words) {
+    const char *text = text_of(r, s, key);
+    gb_phrase *list = gb_arena_take(r->arena, 1, sizeof *list);
+    if (list == NULL) {
+        r->diags->no_memory = true;
+        return false;
+    }
+    list[0] = (gb_phrase){"en", text};
+    *words = (gb_words){list, 1};
+    return text != NULL;
+}
+
+static bool phrase_of(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                      gb_phrase *phrase) {
+    const char *language = config_setting_name(s);
+    if (strlen(language) != 2)
+        gb_report(r->diags, r->file, line_of(s),
+                  "'%s' is no language; write its two letters, as en or es", language);
+    const char *text = text_of(r, s, key);
+    char *name = gb_arena_copy(r->arena, language);
+    *phrase = (gb_phrase){name, text};
+    return text != NULL && name != NULL;
+}
+
 static bool words_of(gb_reader *r, const config_setting_t *s, const gb_key *key,
                      gb_words *words) {
+    if (config_setting_type(s) == CONFIG_TYPE_STRING)
+        return plain_words(r, s, key, words);
     if (config_setting_type(s) != CONFIG_TYPE_GROUP || config_setting_length(s) == 0) {
         wrong_kind(r, s, key);
         return false;
@@ -450,19 +488,9 @@ static bool words_of(gb_reader *r, const config_setting_t *s, const gb_key *key,
         r->diags->no_memory = true;
         return false;
     }
-    for (size_t i = 0; i < count; i++) {
-        const config_setting_t *one = config_setting_get_elem(s, (unsigned)i);
-        const char *language = config_setting_name(one);
-        if (strlen(language) != 2)
-            gb_report(r->diags, r->file, line_of(one),
-                      "'%s' is no language; write its two letters, as en or es",
-                      language);
-        const char *text = text_of(r, one, key);
-        char *name = gb_arena_copy(r->arena, language);
-        if (text == NULL || name == NULL)
+    for (size_t i = 0; i < count; i++)
+        if (!phrase_of(r, config_setting_get_elem(s, (unsigned)i), key, &list[i]))
             return false;
-        list[i] = (gb_phrase){name, text};
-    }
     *words = (gb_words){list, count};
     return true;
 }

@@ -1,3 +1,4 @@
+#include "words/words.h"
 #include "write/batch_rows.h"
 #include "write/gauge_rows.h"
 
@@ -103,7 +104,7 @@ void gb_add_cautions(gb_builder *b, const gb_mix_plan *p) {
                    GB_FIGURES(gb_num("value", show, c->value),
                               gb_num("limit", show, c->limit),
                               gb_txt("severity", SEVERITIES[c->severity]),
-                              gb_txt("source", c->source)));
+                              gb_txt("source", gb_tr(c->source))));
     }
 }
 
@@ -134,5 +135,5 @@ void gb_add_care(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     if (own)
         GB_ADD_BARE(b, SOURCE_OWN);
     else
-        GB_ADD(b, SOURCE, gb_txt("source", p->need.mix->source));
+        GB_ADD(b, SOURCE, gb_words_fig(b, "source", &p->need.mix->source));
 }

@@ -67,7 +67,7 @@ static void add_text_cell(gb_text *to, const char *text) {
     gb_text_add(to, quoted ? "\"" : "");
 }
 
-static void add_cell(gb_text *to, const gb_figure *f, gb_system system) {
+static void add_cell(gb_text *to, const gb_figure *f, const gb_sheet *sheet) {
     gb_text shown;
     gb_text_init(&shown, to->arena);
     switch (f->show) {
@@ -78,7 +78,7 @@ static void add_cell(gb_text *to, const gb_figure *f, gb_system system) {
     case GB_SHOW_ROWS:
         for (size_t i = 0; i < f->row_count; i++) {
             gb_text_add(&shown, i > 0 ? f->join : "");
-            gb_expand_row(&f->rows[i], system, &shown);
+            gb_expand_row(&f->rows[i], sheet, &shown);
         }
         add_text_cell(to, gb_text_get(&shown));
         break;
@@ -95,7 +95,8 @@ static void add_cell(gb_text *to, const gb_figure *f, gb_system system) {
     to->failed = to->failed || shown.failed;
 }
 
-static void add_line(gb_text *to, const table *t, const gb_row *row, gb_system system) {
+static void add_line(gb_text *to, const table *t, const gb_row *row,
+                     const gb_sheet *sheet) {
     add_text_cell(to, t->number);
     gb_text_add(to, ",");
     gb_text_add(to, gb_row_name(row->code));
@@ -104,7 +105,7 @@ static void add_line(gb_text *to, const table *t, const gb_row *row, gb_system s
         for (size_t i = 0; i < row->count; i++) {
             const char *key = key_of(&row->figures[i], to->arena);
             if (key != NULL && strcmp(key, t->names[k]) == 0)
-                add_cell(to, &row->figures[i], system);
+                add_cell(to, &row->figures[i], sheet);
         }
     }
     gb_text_add(to, "\r\n");
@@ -148,6 +149,6 @@ gb_status gb_write_csv(const gb_sheet *sheet, gb_text *to) {
     lines l = {.sheet = sheet};
     for (const gb_row *row = next_row(&l); row != NULL; row = next_row(&l))
         if (is_line(sheet, row))
-            add_line(to, &t, row, sheet->system);
+            add_line(to, &t, row, sheet);
     return to->failed ? GB_NO_MEMORY : GB_OK;
 }

@@ -1,6 +1,9 @@
 #include "gaugebox/explain.h"
 
+#include "words/columns.h"
+#include "words/words.h"
 #include "write/figures.h"
+#include "write/text.h"
 
 #include <math.h>
 #include <string.h>
@@ -8,7 +11,7 @@
 /* Explanations for people: each figure, how it was rounded for the sheet, and the tree of
    reasons below it. A reason that stands above already is not told again. */
 
-enum { COLUMNS = 80, STEP = 2, DEEPEST_INDENT = 20, HANG = 4, MOST_SHOWN_INPUTS = 8 };
+enum { COLUMNS = 80, STEP = 2, DEEPEST_INDENT = 36, HANG = 4, MOST_SHOWN_INPUTS = 8 };
 
 typedef struct writer {
     const gb_explanation *e;
@@ -31,14 +34,29 @@ static bool same_name(const char *a, const char *b, size_t b_length) {
     return a[i] == '\0' && i == b_length;
 }
 
-bool gb_is_figure(const gb_explained *e, const char *wanted) {
-    const char *rows[] = {gb_row_name(e->row->code), gb_row_name(e->top->code)};
+/* The label that stands over a row on the sheet. */
+static const char *label_over(const gb_explanation *e, const gb_explained *figure) {
+    const gb_row *first = e->sheet->blocks[figure->block].rows;
+    for (const gb_row *row = figure->top; row >= first; row--) {
+        const char *label = gb_row_label(row->code);
+        if (label != NULL && label[0] != '\0')
+            return label;
+    }
+    return "";
+}
+
+bool gb_is_figure(const gb_explanation *e, const gb_explained *figure,
+                  const char *wanted) {
     size_t length = strlen(wanted);
     size_t dot = strcspn(wanted, ".");
-    bool row = same_name(rows[0], wanted, dot) || same_name(rows[1], wanted, dot);
+    const char *name = figure->figure->name;
+    const char *label = label_over(e, figure);
+    bool row = same_name(gb_row_name(figure->row->code), wanted, dot) ||
+               same_name(gb_row_name(figure->top->code), wanted, dot) ||
+               same_name(label, wanted, dot) || same_name(gb_tr(label), wanted, dot);
     if (dot == length)
-        return row || same_name(e->figure->name, wanted, length);
-    return row && same_name(e->figure->name, wanted + dot + 1, length - dot - 1);
+        return row || same_name(name, wanted, length);
+    return row && same_name(name, wanted + dot + 1, length - dot - 1);
 }
 
 /* ---- numbers ----------------------------------------------------------------------- */
@@ -155,30 +173,10 @@ static void add_numbers(const writer *w, const gb_why *why, gb_text *to) {
 
 /* ---- lines ------------------------------------------------------------------------- */
 
-static size_t columns_of(const char *text, size_t length) {
-    size_t n = 0;
-    for (size_t i = 0; i < length; i++)
-        n += ((unsigned char)text[i] & 0xC0) != 0x80;
-    return n;
-}
-
-/* Bytes of `text` that fit into `room` columns: up to the last space before, or a word
-   that is longer than a line. */
-static size_t fitting(const char *text, size_t room) {
-    size_t best = strcspn(text, " ");
-    while (text[best] != '\0') {
-        size_t next = best + 1 + strcspn(text + best + 1, " ");
-        if (columns_of(text, next) > room)
-            break;
-        best = next;
-    }
-    return best;
-}
-
 static void add_wrapped(gb_text *to, const char *text, size_t indent, size_t hang) {
     for (size_t line = 0; line == 0 || *text != '\0'; line++) {
         size_t margin = line == 0 ? indent : indent + hang;
-        size_t n = fitting(text, COLUMNS - margin);
+        size_t n = gb_fitting(text, COLUMNS - margin);
         gb_text_add_repeated(to, ' ', margin);
         gb_text_add_bytes(to, text, n);
         gb_text_add(to, "\n");
@@ -199,7 +197,7 @@ static void add_value_and_origin(gb_text *to, size_t indent, const gb_text *valu
         gb_text_add(&all, origins[i]->length > 0 ? "; " : "");
         gb_text_add(&all, gb_text_get(origins[i]));
     }
-    if (indent + columns_of(gb_text_get(&all), all.length) <= COLUMNS) {
+    if (indent + gb_columns(gb_text_get(&all), all.length) <= COLUMNS) {
         add_wrapped(to, gb_text_get(&all), indent, HANG);
     } else {
         add_wrapped(to, gb_text_get(value), indent, HANG);
@@ -220,12 +218,14 @@ static void add_place(const gb_place *p, gb_text *to) {
     }
     gb_text_add(to, ": ");
     gb_text_add(to, p->key);
-    gb_text_add(to, p->line > 0 ? "" : " not stated,");
     if (p->text[0] == '\0')
         return;
-    gb_text_add(to, p->line > 0 ? " = \"" : " usual: \"");
-    gb_text_add_clean(to, p->text);
-    gb_text_add(to, "\"");
+    gb_text text;
+    gb_text_init(&text, to->arena);
+    gb_text_add_clean(&text, p->text);
+    gb_add_format(to, p->line > 0 ? " = \"%s\"" : gb_tr(" not stated, usual: \"%s\""),
+                  gb_text_get(&text));
+    to->failed = to->failed || text.failed;
 }
 
 static void add_name(const gb_why *why, gb_text *to) {
@@ -283,11 +283,14 @@ static void add_known(const writer *w, const gb_why *why, gb_text *line) {
     gb_text_add(line, " = ");
     add_value_and_unit(w, why, line);
     if (w->told[why->number] == w->now) {
-        gb_text_add(line, ", above");
+        gb_text_add(line, gb_tr(", above"));
         return;
     }
-    gb_text_add(line, ", see ");
-    add_figure_name(w->told[why->number], line);
+    gb_text name;
+    gb_text_init(&name, line->arena);
+    add_figure_name(w->told[why->number], &name);
+    gb_add_format(line, gb_tr(", see %s"), gb_text_get(&name));
+    line->failed = line->failed || name.failed;
 }
 
 static void write_new(writer *w, const gb_why *why, size_t indent) {
@@ -301,7 +304,7 @@ static void write_new(writer *w, const gb_why *why, size_t indent) {
     if (why->place != NULL)
         add_place(why->place, &place);
     if (why->source != NULL && !is_told(w, why))
-        gb_text_add_clean(&source, why->source);
+        gb_text_add_clean(&source, gb_tr(why->source));
     add_value_and_origin(w->to, indent, &value, &place, &source);
 }
 
@@ -315,7 +318,7 @@ static void write_known(writer *w, const gb_why *why, size_t indent) {
 
 /* Reasons nest as deep as the chain is long; the layers of a job make it so. */
 static void write_reason(writer *w, const gb_why *why, size_t depth) {
-    size_t indent = STEP + STEP * depth;
+    size_t indent = 2 * STEP + STEP * depth;
     if (indent > DEEPEST_INDENT)
         indent = DEEPEST_INDENT;
     if (w->told[why->number] != NULL) {
@@ -338,21 +341,23 @@ static const struct {
     [GB_SHOW_NUMBER] = {"0.01", "0.01"},
     [GB_SHOW_FRACTION] = {"1/32", "1/32"},
     [GB_SHOW_QUARTERS] = {"1/4", "1/4"},
-    [GB_SHOW_LENGTH] = {"1/16 in (1/64 in below 1/8 in)", "1 mm (0.1 mm below 100 mm)"},
+    [GB_SHOW_LENGTH] = {N_("1/16 in (1/64 in below 1/8 in)"),
+                        N_("1 mm (0.1 mm below 100 mm)")},
     [GB_SHOW_AREA] = {"0.01 ft2", "0.01 m2"},
     [GB_SHOW_AREA_HALF] = {"1/2 ft2", "0.01 m2"},
     [GB_SHOW_VOLUME] =
-        {"0.01 ft3 (0.001 ft3 below 1 ft3)",
-         "0.001 m3 (1 L below 1 m3, 0.1 L below 100 L, 0.01 L below 10 L)"},
-    [GB_SHOW_VOLUME_FINE] = {"0.001 ft3", "0.001 m3 (1 L below 1 m3, 0.1 L below 100 L, "
-                                          "0.01 L below 10 L)"},
-    [GB_SHOW_BULK] = {"1/4 yd3, up", "0.05 m3, up"},
+        {N_("0.01 ft3 (0.001 ft3 below 1 ft3)"),
+         N_("0.001 m3 (1 L below 1 m3, 0.1 L below 100 L, 0.01 L below 10 L)")},
+    [GB_SHOW_VOLUME_FINE] =
+        {"0.001 ft3",
+         N_("0.001 m3 (1 L below 1 m3, 0.1 L below 100 L, 0.01 L below 10 L)")},
+    [GB_SHOW_BULK] = {"1/4 yd3", "0.05 m3"},
     [GB_SHOW_WATER] = {"1/2 qt", "0.1 L"},
     [GB_SHOW_WATER_CELL] = {"1/2 qt", "0.1 L"},
     [GB_SHOW_WATER_FINE] = {"1 fl oz", "0.01 L"},
     [GB_SHOW_WATER_FINE_CELL] = {"1 fl oz", "0.01 L"},
     [GB_SHOW_POT_WATER] = {"1 fl oz", "0.01 L"},
-    [GB_SHOW_MASS] = {"1 lb (0.1 lb below 20 lb)", "1 kg (0.1 kg below 100 kg)"},
+    [GB_SHOW_MASS] = {N_("1 lb (0.1 lb below 20 lb)"), N_("1 kg (0.1 kg below 100 kg)")},
     [GB_SHOW_TEMP] = {"0.1 F", "0.1 C"},
     [GB_SHOW_SPEED] = {"1 mph", "1 km/h"},
     [GB_SHOW_SHARE] = {"0.1 %", "0.1 %"},
@@ -362,15 +367,16 @@ static const struct {
 _Static_assert(sizeof ROUNDED / sizeof ROUNDED[0] == GB_SHOWS, "a rule for each kind");
 
 static void add_rounding(const writer *w, const gb_figure *f, gb_text *line) {
-    static const char *const WAYS[] = {[GB_NEAREST] = ", to the nearest ",
-                                       [GB_DOWN] = ", down to ",
-                                       [GB_UP] = ", up to "};
+    static const char *const WAYS[] = {[GB_NEAREST] = NF_(", to the nearest %s"),
+                                       [GB_DOWN] = NF_(", down to %s"),
+                                       [GB_UP] = NF_(", up to %s")};
     bool us = w->e->sheet->system == GB_US;
     const char *step = us ? ROUNDED[f->show].us : ROUNDED[f->show].metric;
     if (step == NULL)
         return;
-    gb_text_add(line, WAYS[f->rounding]);
-    gb_text_add(line, step);
+    /* What is ordered loose is rounded up whatever the figure says. */
+    gb_rounding way = f->show == GB_SHOW_BULK ? GB_UP : f->rounding;
+    gb_add_format(line, gb_tr(WAYS[way]), gb_tr(step));
 }
 
 static void write_figure(writer *w, const gb_explained *e) {
@@ -381,7 +387,7 @@ static void write_figure(writer *w, const gb_explained *e) {
     gb_text_add(&line, ": ");
     gb_show_figure(e->figure, w->e->sheet->system, &line);
     add_rounding(w, e->figure, &line);
-    add_wrapped(w->to, gb_text_get(&line), 0, HANG);
+    add_wrapped(w->to, gb_text_get(&line), STEP, HANG);
     w->to->failed = w->to->failed || line.failed;
     write_reason(w, e->why, 0);
 }
@@ -406,7 +412,7 @@ size_t gb_write_explanation(const gb_explanation *e, const char *wanted, gb_text
     to->failed = to->failed || w.told == NULL;
     for (size_t i = 0; i < e->figure_count && !to->failed; i++) {
         const gb_explained *figure = &e->figures[i];
-        if (wanted != NULL && !gb_is_figure(figure, wanted))
+        if (wanted != NULL && !gb_is_figure(e, figure, wanted))
             continue;
         if (figure->block != block) {
             gb_text_add(to, count > 0 ? "\n" : "");
@@ -414,6 +420,8 @@ size_t gb_write_explanation(const gb_explanation *e, const char *wanted, gb_text
             block = figure->block;
             memset((void *)w.told, 0, e->why_count * sizeof(const gb_explained *));
         }
+        if (w.now == NULL || w.now->top != figure->top)
+            gb_write_row(figure->top, label_over(e, figure), e->sheet, to);
         write_figure(&w, figure);
         count++;
     }

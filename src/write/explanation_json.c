@@ -1,3 +1,4 @@
+#include "words/words.h"
 #include "write/figures.h"
 #include "write/json.h"
 
@@ -39,7 +40,8 @@ static json_t *why_of(const gb_why *why, gb_arena *arena) {
         return NULL;
     }
     const char *of = why->of == NULL ? NULL : gb_clean_copy(why->of, arena);
-    const char *source = why->source == NULL ? NULL : gb_clean_copy(why->source, arena);
+    const char *source =
+        why->source == NULL ? NULL : gb_clean_copy(gb_tr(why->source), arena);
     return json_pack("{s:I, s:s, s:s*, s:f, s:s, s:s*, s:o*, s:o*, s:s*}", "node",
                      (json_int_t)why->number, "name", why->name, "of", of, "value",
                      why->value, "unit", SI_UNITS[why->unit], "formula", why->formula,
@@ -80,7 +82,7 @@ gb_status gb_write_explanation_json(const gb_explanation *e, const char *wanted,
     json_t *figures = json_array();
     for (size_t i = 0; i < e->figure_count && used != NULL && figures != NULL; i++) {
         const gb_explained *figure = &e->figures[i];
-        if (wanted != NULL && !gb_is_figure(figure, wanted))
+        if (wanted != NULL && !gb_is_figure(e, figure, wanted))
             continue;
         used[figure->why->number] = true;
         json_t *one = explained_of(figure, e->sheet->system, to->arena);
@@ -97,5 +99,5 @@ gb_status gb_write_explanation_json(const gb_explanation *e, const char *wanted,
     json_t *nodes = nodes_of(e, used, to->arena);
     return gb_dump_json(json_pack("{s:s, s:o, s:o}", "of", e->sheet->kind, "figures",
                                   figures, "nodes", nodes),
-                        "explanation", to);
+                        e->sheet->language, "explanation", to);
 }

@@ -1,6 +1,7 @@
 #include "write/figures.h"
 
 #include "gaugebox/count.h"
+#include "words/words.h"
 
 #include <math.h>
 
@@ -53,7 +54,13 @@ static void show_share(const gb_figure *f, gb_system system, gb_text *to) {
 
 static void show_duration(const gb_figure *f, gb_system system, gb_text *to) {
     (void)system;
-    gb_print_duration(to, (gb_duration){f->value});
+    gb_duration duration = {f->value};
+    int64_t days = gb_whole_days(duration);
+    if (days == 0)
+        gb_print_duration(to, duration);
+    else
+        gb_add_format(to, gb_tr_count("%d day", "%d days", (unsigned long)days),
+                      (int)days);
 }
 
 static void show_clock(const gb_figure *f, gb_system system, gb_text *to) {
@@ -185,9 +192,8 @@ static void show_fine_water(const gb_figure *f, gb_system system, gb_text *to) {
 }
 
 static void show_water_units(const gb_figure *f, gb_system system, gb_text *to) {
-    bool fine = f->value > 0;
-    /* Ounces stand in the cells. */
-    gb_text_add(to, system == GB_METRIC ? ", L" : fine ? " (L)" : ", qt (L)");
+    bool ounces = f->value > 0;
+    gb_text_add(to, system == GB_METRIC ? "L" : ounces ? "oz (L)" : "qt (L)");
 }
 
 /* ---- weather ---------------------------------------------------------------------- */
@@ -240,6 +246,14 @@ _Static_assert(sizeof SHOWS / sizeof SHOWS[0] == GB_SHOWS, "a row for each kind"
 
 void gb_show_figure(const gb_figure *figure, gb_system system, gb_text *to) {
     SHOWS[figure->show].show(figure, system, to);
+}
+
+unsigned long gb_figure_count(const gb_figure *figure) {
+    int parts = figure->show == GB_SHOW_FRACTION   ? 32
+                : figure->show == GB_SHOW_QUARTERS ? 4
+                                                   : 1;
+    double shown = gb_round(figure->value, 1.0 / parts, figure->rounding);
+    return shown > 0 ? (unsigned long)gb_round(shown, 1.0, GB_UP) : 0;
 }
 
 bool gb_figure_key(const gb_figure *figure, gb_text *to) {

@@ -3,9 +3,7 @@
 #include <math.h>
 
 gb_figure gb_bags_fig(gb_builder *b, const char *name, double bags) {
-    gb_figure n = gb_num("n", GB_SHOW_FRACTION, bags);
-    gb_row row = gb_over(bags, 1.0) ? GB_MAKE(b, BAGS, n) : GB_MAKE(b, BAG, n);
-    return gb_row_fig(b, name, row);
+    return gb_row_fig(b, name, GB_MAKE(b, BAG, gb_num("n", GB_SHOW_FRACTION, bags)));
 }
 
 /* The binder that comes first is counted in whole bags; a part of a bag is weighed. */
@@ -19,10 +17,8 @@ static gb_row binder_row(gb_builder *b, const gb_part *part, double kg, double b
 
 /* "1 level bucket", "2-1/4 level buckets". */
 static gb_figure buckets_fig(gb_builder *b, double buckets) {
-    gb_figure n = gb_num("n", GB_SHOW_QUARTERS, buckets);
-    bool many = gb_over(gb_round(buckets, 0.25, GB_NEAREST), 1.0);
     return gb_row_fig(b, "buckets",
-                      many ? GB_MAKE(b, BUCKETS, n) : GB_MAKE(b, BUCKET, n));
+                      GB_MAKE(b, BUCKET, gb_num("n", GB_SHOW_QUARTERS, buckets)));
 }
 
 /* What lies loose is gauged by the level bucket, in quarters; where those are too coarse
@@ -162,7 +158,7 @@ static void add_state(gb_builder *b, const gb_mix *mix, const gb_recipe *r, doub
                       bool ounces, gb_share moisture, gb_share today) {
     b->about.moisture = moisture;
     gb_figure head[] = {gb_state_fig(b, moisture),
-                        gb_mark("mark", moisture.of_one == today.of_one ? ">" : "")};
+                        gb_mark("mark", moisture.of_one == today.of_one ? "> " : "  ")};
     gb_water_row row = {0};
     if (gb_water_to_add(mix, r, moisture, bags, &row) == GB_OK)
         add_cells(b, GB_ROW_STATE_BAG, head, 2, ounces, &row);
@@ -210,13 +206,16 @@ void gb_add_water(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, dou
     /* One unit in a table: that of the smallest amount. */
     bool ounces = needs_ounces(mix, recipe, amounts[0]);
     gb_figure units = gb_num("units", GB_SHOW_WATER_UNITS, ounces ? 1 : 0);
+    gb_figure first = gb_row_fig(b, "first", GB_MAKE_BARE(b, FIRST_WATER));
+    gb_figure usual = gb_row_fig(b, "usual", GB_MAKE_BARE(b, USUAL_WATER));
+    gb_figure most = gb_row_fig(b, "most", GB_MAKE_BARE(b, MOST_WATER));
     if (!sand)
-        GB_ADD(b, WATER_WORDS, gb_mark("what", ""), units);
+        GB_ADD(b, WATER_UNITS, units, first, usual, most);
     for (size_t i = 0; i < count; i++) {
         b->about.amount = i + 1 < count ? GB_ONE_BAG : asked;
         gb_row what = amount_row(b, recipe, amounts[i]);
         if (sand) {
-            GB_ADD(b, WATER_WORDS, whole_fig(b, "what", what), units);
+            GB_ADD(b, WATER_WORDS, whole_fig(b, "what", what), units, first, usual, most);
             add_states(b, mix, recipe, amounts[i], ounces, today);
         } else {
             add_plain_water(b, mix, recipe, amounts[i], ounces, what);

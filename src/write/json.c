@@ -74,10 +74,12 @@ static int add_chunk(const char *bytes, size_t count, void *to) {
     return text->failed ? -1 : 0;
 }
 
-gb_status gb_dump_json(json_t *root, const char *kind, gb_text *to) {
+gb_status gb_dump_json(json_t *root, const char *language, const char *kind,
+                       gb_text *to) {
     static const size_t FLAGS = JSON_INDENT(1) | JSON_REAL_PRECISION(12);
-    json_t *head = json_pack("{s:i, s:s, s:s, s:s}", "format", 1, "program", "gaugebox",
-                             "version", gb_version(), "kind", kind);
+    json_t *head =
+        json_pack("{s:i, s:s, s:s, s:s, s:s}", "format", 1, "program", "gaugebox",
+                  "version", gb_version(), "language", language, "kind", kind);
     bool good = head != NULL && root != NULL && json_object_update(head, root) == 0 &&
                 json_dump_callback(head, add_chunk, to, FLAGS) == 0;
     json_decref(root);
@@ -88,7 +90,8 @@ gb_status gb_dump_json(json_t *root, const char *kind, gb_text *to) {
 
 gb_status gb_write_json(const gb_sheet *sheet, gb_text *to) {
     json_t *blocks = blocks_of(sheet, to->arena);
-    return gb_dump_json(json_pack("{s:o}", "blocks", blocks), sheet->kind, to);
+    return gb_dump_json(json_pack("{s:o}", "blocks", blocks), sheet->language,
+                        sheet->kind, to);
 }
 
 const char *gb_clean_copy(const char *text, gb_arena *arena) {
@@ -128,11 +131,11 @@ static json_t *faults_of(const gb_diags *diags, gb_arena *arena) {
 }
 
 gb_status gb_write_check_json(const gb_good_job *jobs, size_t job_count, gb_diags *diags,
-                              gb_text *to) {
+                              const char *language, gb_text *to) {
     gb_diags_sort(diags);
     json_t *good = good_jobs(jobs, job_count, to->arena);
     json_t *faults = faults_of(diags, to->arena);
     json_t *root = json_pack("{s:o, s:o, s:I}", "jobs", good, "faults", faults,
                              "more_faults", (json_int_t)diags->more);
-    return gb_dump_json(root, "check", to);
+    return gb_dump_json(root, language, "check", to);
 }

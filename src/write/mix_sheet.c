@@ -61,7 +61,7 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_style style, gb_arena *arena
            gb_num("hot", GB_SHOW_DURATION, mix->life_hot.s));
     gb_add_holds(&b, mix);
     GB_ADD_BARE(&b, WHO);
-    GB_ADD(&b, SOURCE, gb_txt("source", mix->source));
+    GB_ADD(&b, SOURCE, gb_words_fig(&b, "source", &mix->source));
     gb_end_block(&b);
     return gb_finish_sheet(&b, "mix", sheet);
 }

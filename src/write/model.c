@@ -84,7 +84,8 @@ gb_status gb_finish_sheet(gb_builder *b, const char *kind, gb_sheet *sheet) {
         b->blocks[i].rows = &b->rows[at];
         at += b->blocks[i].count;
     }
-    *sheet = (gb_sheet){kind, b->style.system, b->blocks, b->block_count};
+    *sheet =
+        (gb_sheet){kind, b->style.system, b->style.language, b->blocks, b->block_count};
     return GB_OK;
 }
 

@@ -4,6 +4,15 @@
 
 #include "gaugebox/sheet.h"
 
-void gb_expand_row(const gb_row *row, gb_system system, gb_text *to);
+/* In the units and the language of the sheet that the row belongs to. */
+void gb_expand_row(const gb_row *row, const gb_sheet *sheet, gb_text *to);
+
+/* The English label of a row: "" for one that goes on under the label above it, NULL for
+   one at the margin. */
+const char *gb_row_label(gb_row_code code);
+
+/* One row as its own line or lines, under that label; cells are parted by spaces. */
+void gb_write_row(const gb_row *row, const char *label, const gb_sheet *sheet,
+                  gb_text *to);
 
 #endif

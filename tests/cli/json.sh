@@ -49,7 +49,7 @@ import jsonschema
 schema = json.load(open(sys.argv[1]))
 jsonschema.Draft7Validator.check_schema(schema)
 validator = jsonschema.Draft7Validator(schema)
-rows = re.findall(r"^GB_ROW\((\w+),", open(sys.argv[2]).read(), re.M)
+rows = re.findall(r"^GB_ROW(?:_PLURAL)?\((\w+),", open(sys.argv[2]).read(), re.M)
 bad = 0
 if schema["definitions"]["row"]["properties"]["row"]["enum"] != rows:
     print("the schema lists other rows than rows.def")

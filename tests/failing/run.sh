@@ -42,7 +42,7 @@ for variable in FAIL_ALLOCATION FAIL_WRITE; do
     try_all "$variable" sheet job.cfg -o out.txt
     try_all "$variable" sheet job.cfg --format json -o out.txt
     try_all "$variable" sheet job.cfg --explain=gross -o out.txt
-    try_all "$variable" sheet job.cfg --explain --format json -o out.txt
+    try_all "$variable" sheet job.cfg --explain=yield --format json -o out.txt
     try_all "$variable" takeoff job.cfg --format csv
     try_all "$variable" price job.cfg
     try_all "$variable" mix

@@ -1,5 +1,7 @@
 #include "common.h"
 
+#include "words/columns.h"
+
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -50,13 +52,12 @@ void fuzz_text(const gb_text *text) {
         fuzz_expect((unsigned char)*c >= ' ' || *c == '\n', "a control sign in a text");
 }
 
-/* Columns count signs, not bytes. */
 static void expect_columns(const gb_text *text) {
-    size_t columns = 0;
-    for (const char *c = gb_text_get(text); *c != '\0'; c++) {
-        columns += ((unsigned char)*c & 0xC0) != 0x80;
-        columns = *c == '\n' ? 0 : columns;
-        fuzz_expect(columns <= 80, "a line over 80 columns");
+    const char *line = gb_text_get(text);
+    while (*line != '\0') {
+        size_t length = strcspn(line, "\n");
+        fuzz_expect(gb_columns(line, length) <= 80, "a line over 80 columns");
+        line += length + (line[length] == '\n');
     }
 }
 

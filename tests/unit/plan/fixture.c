@@ -6,6 +6,9 @@
 
 #include "gaugebox/read.h"
 
+#define IN_ENGLISH(text)                                                                 \
+    { (const gb_phrase[]){{"en", (text)}}, 1 }
+
 const double FX_BAD[5] = {0.0, -1.0, NAN, INFINITY, -INFINITY};
 
 const gb_material FX_CEMENT = {.name = "portland-cement",
@@ -14,21 +17,21 @@ const gb_material FX_CEMENT = {.name = "portland-cement",
                                .dry_loose = {NAN},
                                .gravity = 3.15,
                                .pack = {94.0 * LB},
-                               .source = "ASTM C270"};
+                               .source = IN_ENGLISH("ASTM C270")};
 const gb_material FX_LIME = {.name = "hydrated-lime",
                              .kind = GB_LIME,
                              .bulk = {40.0 * LB / FT3},
                              .dry_loose = {NAN},
                              .gravity = 2.3,
                              .pack = {50.0 * LB},
-                             .source = "ASTM C270"};
+                             .source = IN_ENGLISH("ASTM C270")};
 const gb_material FX_SAND = {.name = "masonry-sand",
                              .kind = GB_SAND,
                              .bulk = {80.0 * LB / FT3},
                              .dry_loose = {1400.0},
                              .gravity = 2.65,
                              .pack = {NAN},
-                             .source = "ASTM C270"};
+                             .source = IN_ENGLISH("ASTM C270")};
 
 static const gb_part BED_PARTS[] = {
     {.material_name = "portland-cement", .material = &FX_CEMENT, .volume = 1},
@@ -43,7 +46,7 @@ static const gb_part LIME_PARTS[] = {
 const gb_mix FX_BED = {
     .name = "stiff-1-4",
     .id = "bed/stiff-1-4",
-    .source = "common practice",
+    .source = IN_ENGLISH("common practice"),
     .parts = BED_PARTS,
     .part_count = 2,
     .consistency = GB_STIFF,
@@ -56,7 +59,7 @@ const gb_mix FX_BED = {
 const gb_mix FX_SLURRY = {
     .name = "neat",
     .id = "slurry/neat",
-    .source = "common practice",
+    .source = IN_ENGLISH("common practice"),
     .parts = NEAT_PARTS,
     .part_count = 1,
     .consistency = GB_PASTE,
@@ -68,7 +71,7 @@ const gb_mix FX_SLURRY = {
 const gb_mix FX_BLEND = {
     .name = "setting",
     .id = "bagged/setting",
-    .source = "common practice",
+    .source = IN_ENGLISH("common practice"),
     .consistency = GB_STIFF,
     .water = {GB_WATER_LABEL, {NAN}, {NAN}, {NAN}, {4.5 * QT}, {5 * QT}, {6 * QT}, {0.8}},
     .label = {.bag = {80.0 * LB}, .yield = {0.66 * FT3}},
@@ -79,7 +82,7 @@ const gb_mix FX_BLEND = {
 const gb_mix FX_LIME_MORTAR = {
     .name = "type-n",
     .id = "mortar/type-n",
-    .source = "ASTM C270",
+    .source = IN_ENGLISH("ASTM C270"),
     .parts = LIME_PARTS,
     .part_count = 3,
     .consistency = GB_PLASTIC,

@@ -1,0 +1,421 @@
+"""Runs the program in the pseudo-language and looks at all that it prints: check.py
+CHECKOUT FOLDER, the folder being one that make.py filled."""
+import json
+import pathlib
+import re
+import subprocess
+import sys
+import unicodedata
+
+import polib
+
+TOP, WORK = map(pathlib.Path, sys.argv[1:])
+PROGRAM = "bin/gaugebox"
+CATALOG = {e.msgid: e.msgstr for e in
+           polib.mofile(str(WORK / "share/locale/xx/LC_MESSAGES/gaugebox.mo"))}
+LABELS = [CATALOG[e.msgid] for e in polib.pofile(str(TOP / "src/po/gaugebox.pot"))
+          if "A label of the sheet" in e.comment]
+
+# Plain words that may stand anywhere: unit symbols, and the program's own name.
+UNITS = set("ft in lb kg qt oz fl yd mm min mph km gal gaugebox".split())
+# What is told by argp and the C library, who translate their words themselves.
+NOT_OURS = [
+    "Usage:", "[OPTION...]", "  or: ", "Give this help list", "Give a short usage message",
+    "Mandatory or optional arguments to long options are also mandatory or optional",
+    "for any corresponding short options.", "No such file or directory",
+    "Permission denied", "unrecognized option", "option", "requires an argument",
+    "for more information.", "Try `", "' or `",
+]
+# Choices of options, as they are typed.
+TYPED = ["us|metric", "text|json|csv", "job|mixes|materials|prices"]
+COMMANDS = ["sheet", "takeoff", "price", "mix", "check", "keys", "starter"]
+KINDS_OF_FILE = ["job", "mixes", "materials", "prices"]
+LAYER_KINDS = set("bed slurry joint slab core volume".split())
+MIXES = sorted(f"{file.stem}/{name}" for file in (TOP / "mixes").glob("*.cfg")
+               if file.stem != "materials"
+               for name in re.findall(r'\{ name = "([^"]+)"', file.read_text()))
+MATERIALS = re.findall(r'\{ name = "([^"]+)"', (TOP / "mixes/materials.cfg").read_text())
+
+faults = []
+looked_at = {}
+
+
+def fault(what, text):
+    faults.append(f"{what}: {text}")
+
+
+def seen(kind, count=1):
+    looked_at[kind] = looked_at.get(kind, 0) + count
+
+
+def run(*arguments, status=(0,), language="xx"):
+    """Standard output and the faults of one run; its exit status must be one of those."""
+    command = [PROGRAM, *arguments] + (["--lang", language] if language else [])
+    done = subprocess.run(command, cwd=WORK, stdout=subprocess.PIPE, stderr=subprocess.PIPE,
+                          check=False)
+    shown = " ".join(arguments)
+    if done.returncode not in status:
+        fault(shown, f"exit status {done.returncode}: {done.stderr.decode()}")
+    return done.stdout.decode(), done.stderr.decode()
+
+
+# ---- words ---------------------------------------------------------------------------
+
+
+def plain_words(text, allowed=()):
+    """Words of two or more plain letters that nothing excuses."""
+    text = re.sub(r"(?<![\w])\S*\.cfg\b", "", text)
+    text = re.sub(r"\b(?=[0-9a-f]*[0-9])[0-9a-f]{8}\b", "", text)  # numbers of plans
+    for mix in sorted(MIXES, key=len, reverse=True):
+        text = re.sub(rf"(?<![\w/-]){re.escape(mix)}(?![\w/-])", "", text)
+    words = re.findall(r"(?<![^\W\d_])[A-Za-z]{2,}(?![^\W\d_])", text)
+    return [word for word in words if word not in UNITS and word not in allowed]
+
+
+def no_plain_words(what, text, allowed=()):
+    seen("texts")
+    for word in plain_words(text, allowed):
+        fault(what, f"a word that no one translated: {word}")
+
+
+def without_quoted(text):
+    """Keys, values and examples stand in quotes, code in brackets."""
+    while re.search(r"\{[^{}]*\}", text):
+        text = re.sub(r"\{[^{}]*\}", "", text)
+    return re.sub(r"'[^'\n]*'|\"[^\"\n]*\"|`[^`\n]*`", "", text)
+
+
+def without_theirs(text):
+    text = re.sub(r"\s+", " ", text)
+    for words in NOT_OURS + TYPED:
+        text = text.replace(words, "")
+    return text
+
+
+# ---- layout --------------------------------------------------------------------------
+
+
+def columns(text):
+    return sum(0 if unicodedata.combining(c) else
+               2 if unicodedata.east_asian_width(c) in "WF" else 1 for c in text)
+
+
+def no_long_line(what, text):
+    for line in text.split("\n"):
+        seen("lines")
+        if columns(line) > 80:
+            fault(what, f"{columns(line)} columns: {line}")
+
+
+def label_is_whole(line):
+    """It stands in its ten columns, or alone."""
+    return any(line == label or (line.startswith(label) and columns(label) <= 10 and
+                                 line[len(label):11].strip() == "")
+               for label in LABELS)
+
+
+def no_cut_label(what, text):
+    lines = text.split("\n")
+    for i, line in enumerate(lines):
+        if line[:1] in ("", " ", "=", "-") or lines[i - 1].startswith("==="):
+            continue
+        seen("labels")
+        if not label_is_whole(line):
+            fault(what, f"no label begins this line: {line}")
+
+
+def cells_stand_below(what, lines, heads):
+    """Every line has a cell that begins in the column of each head."""
+    at = [columns(lines[0][:lines[0].index(head)]) for head in heads]
+    for line in lines[1:]:
+        seen("table rows")
+        for column in at:
+            if line[column:column + 1] in ("", " ") or line[column - 1] != " ":
+                fault(what, f"no cell in column {column + 1}: {line}")
+
+
+def water_tables(what, text):
+    """In a table that is too wide, the first cell stands on a line above the others."""
+    heads = [CATALOG[word] for word in ("first", "usual", "never past")]
+    lines = text.split("\n")
+    for i, line in enumerate(lines):
+        if not all(head in line for head in heads) or not re.search("  ", line.strip()):
+            continue
+        table = [line]
+        above = False
+        for other in lines[i + 1:]:
+            if re.search(r"(\)|\d\.\d+)$", other):
+                table.append(other)
+                above = False
+            elif above or not re.search(r"^ {11}[ >] .* %$", other):
+                break
+            else:
+                above = True
+        cells_stand_below(what, table, heads)
+
+
+def one_column(what, text, cell, kind):
+    """The cells that a pattern finds in neighbouring lines begin in one column."""
+    before = None
+    for line in text.split("\n"):
+        found = re.search(cell, line)
+        if found and before is not None:
+            seen(kind)
+            if columns(line[:found.start(1)]) != before:
+                fault(what, f"not below the cell above it: {line}")
+        before = columns(line[:found.start(1)]) if found else None
+
+
+def look_at_sheet(what, text):
+    no_plain_words(what, text)
+    no_long_line(what, text)
+    no_cut_label(what, text)
+    water_tables(what, text)
+    one_column(what, text, r"\d\.\d\d  (Ω\d+)", "sums")
+    one_column(what, text, r"^ +\S+ +((?:%s)) +\d" % "|".join(map(re.escape, MIXES)),
+               "layers")
+
+
+# ---- what is run ---------------------------------------------------------------------
+
+
+def look_at_csv(what, text):
+    lines = text.split("\r\n")
+    # Columns and rows have names for programs; the first cell is the plan's number.
+    no_plain_words(what, "\n".join(line.split(",", 2)[2] for line in lines[1:] if line))
+    seen("csv lines", len(lines))
+
+
+def look_at_explanation(what, words):
+    """Names of rows, figures, values and keys stand for themselves in a formula."""
+    told = json.loads(run(*words, "--explain", "--format", "json")[0])
+    names = {word for figure in told["figures"] for key in ("row", "top", "figure")
+             for word in figure[key].split("_")}
+    for node in told["nodes"]:
+        keys = node["name"] + " " + node.get("formula", "") + " " + \
+            node.get("place", {}).get("key", "")
+        names |= set(re.findall("[A-Za-z]+", keys))
+    text = run(*words, "--explain")[0]
+    text = re.sub(r"\b(?:%s)\b" % "|".join(MATERIALS), "", text)
+    # Values as a file has them, which may run over the end of a line, and their units.
+    text = re.sub(r'"[^"]{1,60}"', "", text)
+    no_plain_words(what, text.replace("treads/h", ""), names)
+    no_long_line(what, text)
+    seen("explanations")
+
+
+def sheets():
+    for job in sorted((WORK / "jobs").glob("good/*/job.cfg")):
+        job = str(job.relative_to(WORK))
+        for units in ("us", "metric"):
+            for command in ("sheet", "takeoff", "price"):
+                what = f"{command} {job} --units {units}"
+                look_at_sheet(what, run(command, job, "--units", units)[0])
+                seen("sheets of examples")
+                look_at_explanation(what, [command, job, "--units", units])
+                if command != "sheet":
+                    look_at_csv(what, run(command, job, "--units", units, "--format",
+                                          "csv")[0])
+    for job in sorted((WORK / "jobs/tests").glob("*-good/job.cfg")):
+        job = str(job.relative_to(WORK))
+        for command in ("sheet", "takeoff"):
+            look_at_sheet(f"{command} {job}", run(command, job)[0])
+            seen("sheets of tests")
+
+
+def mixes():
+    listed = run("mix")[0]
+    no_plain_words("mix", listed)
+    no_long_line("mix", listed)
+    for mix in MIXES:
+        if mix not in listed:
+            fault("mix", f"{mix} is not listed")
+        for amount in ([], ["--make", "3ft3"], ["--make", "40L", "--waste", "10%"],
+                       ["--bags", "1/2"], ["--bags", "7", "--units", "metric"]):
+            look_at_sheet(f"mix {mix} {amount}", run("mix", mix, *amount)[0])
+            seen("mixes")
+
+
+def look_at_faults(what, text):
+    for line in text.split("\n"):
+        line = re.sub(r"^(?:gaugebox mix|\S+?):(?:\d+:)? ", "", line)
+        line = re.sub(r"\b(?:%s)\b" % "|".join(MATERIALS), "", line)
+        line = re.sub(r": (?:[a-z_]+, )+[a-z_]+$", ":", line)  # known keys, uses
+        line = re.sub(r"(?<=: )[a-z_]+ = ", "", without_quoted(line))
+        line = without_theirs(line)
+        no_plain_words(what, line, LAYER_KINDS)
+        seen("fault lines")
+
+
+def checks():
+    for job in sorted((WORK / "jobs").glob("*/*/job.cfg")):
+        job = str(job.relative_to(WORK))
+        out, err = run("check", job, status=(0, 1, 3))
+        look_at_faults(f"check {job}", err)
+        no_plain_words(f"check {job}", out)
+    look_at_faults("check", run("check", "nowhere.cfg", status=(3,))[1])
+    look_at_faults("check", run("check", "bin", status=(3,))[1])
+
+
+def cases():
+    """Own mixes and price books with faults, from the whole-program cases."""
+    speaker = WORK / "bin/speaker"
+    speaker.write_text(f'#!/bin/sh\nexec "{WORK}/{PROGRAM}" --lang xx "$@"\n')
+    speaker.chmod(0o755)
+    for pattern in ("own-*", "price-*", "check-*", "five-*", "more-*", "mix-*"):
+        for case in sorted((TOP / "tests/cli").glob(pattern)):
+            empty = WORK / "cases" / case.name
+            empty.mkdir(parents=True)
+            done = subprocess.run(["bash", str(case / "run.sh")], cwd=empty, check=False,
+                                  stdout=subprocess.PIPE, stderr=subprocess.STDOUT,
+                                  env={"GAUGEBOX": str(speaker), "CASE": str(case),
+                                       "EXAMPLES": str(TOP / "examples"),
+                                       "PATH": "/usr/bin:/bin"})
+            told = [line for line in done.stdout.decode().split("\n")
+                    if f": {CATALOG['error']}: " in line]
+            look_at_faults(case.name, "\n".join(told))
+            seen("faults of cases", len(told))
+
+
+def choices_of(text):
+    return set(re.findall(r"[a-z]+", " ".join(re.findall(r'"([a-z][a-z ]*)"', text))))
+
+
+def keys():
+    for kind in KINDS_OF_FILE:
+        english = run("keys", kind, language=None)[0]
+        names = set(re.findall(r"^ *([a-z_]+)(?:  \(required\))?$", english, re.M))
+        text = run("keys", kind)[0]
+        no_long_line(f"keys {kind}", text)
+        helps = "\n".join(line for line in text.split("\n")
+                          if re.sub(r"  \(.*\)$", "", line.strip()) not in names)
+        helps = re.sub(r"\n +", " ", helps)  # code and quotes run over the line's end
+        helps = re.sub(r"\( \{.*?\} \)", "", helps)
+        # Bounds are written as in a file, where days are a unit.
+        no_plain_words(f"keys {kind}", without_quoted(helps),
+                       choices_of(english) | {"days"})
+        seen("keys", len(names))
+    look_at_faults("keys", run("keys", "x", status=(2,))[1].replace("gaugebox keys: ", ""))
+
+
+def starter():
+    text = run("starter")[0]
+    for line in text.split("\n"):
+        # What stays plain is code: settings, and values in quotes but for names.
+        line = re.sub(r'\b(name|place|emergency|rinse_water) = "([^"]*)"', r"\2", line)
+        line = re.sub(r'"[^"]*"|\b[a-z_]+ =', "", line)
+        no_plain_words("starter", line)
+        seen("starter lines")
+    (WORK / "starter.cfg").write_text(text)
+    run("check", "starter.cfg")
+
+
+def helps():
+    for command in COMMANDS:
+        text = re.sub(r"--[a-z]+", "", run(command, "--help")[0])
+        text = text.replace(f"gaugebox {command}", "")
+        no_plain_words(f"{command} --help", without_theirs(text))
+        seen("helps")
+    for words in (["help"], ["--help"]):
+        text = re.sub(r"^  (%s) " % "|".join(COMMANDS), "", run(*words)[0], flags=re.M)
+        no_plain_words(" ".join(words), text)
+        seen("helps")
+    done = subprocess.run([PROGRAM, "--lang", "xx"], cwd=WORK, capture_output=True,
+                          check=False)
+    if done.returncode != 2:
+        fault("no command", f"exit status {done.returncode}")
+
+
+def usage_faults():
+    for words in (["sheet"], ["sheet", "a", "b"], ["price"], ["check"], ["keys", "a", "b"],
+                  ["mix", "a", "b"], ["mix", "--bags", "0"], ["mix", "--make", "x"],
+                  ["mix", "--make", "1 L", "--bags", "1"], ["mix", "--area", "1 m2"],
+                  ["mix", "--waste", "10%"], ["mix", "--waste", "900%", "--bags", "1"],
+                  ["mix", "--bags", "1"], ["mix", "--units", "x"], ["mix", "--format", "x"],
+                  ["mix", "--format", "csv"], ["starter", "--format", "json"],
+                  ["mix", "x", "--area", "1 m2", "--depth", "9 m"],
+                  ["mix", "x", "--bucket", "9 m3", "--bags", "1"]):
+        text = run(*words, status=(2,))[1]
+        text = re.sub(r"^gaugebox \w+: ", "", re.sub(r"--[a-z]+", "", text))
+        text = re.sub(r"Try `.*", "", text, flags=re.S)
+        no_plain_words(" ".join(words), without_theirs(without_quoted(text)))
+        seen("usage faults")
+
+
+def ways_to_choose():
+    """The option counts wherever it stands; the environment never does."""
+    job = "jobs/good/library-entrance/job.cfg"
+    wanted = run("takeoff", job)[0]
+    for words in (["--lang", "xx", "takeoff", job], ["--lang=xx", "takeoff", job],
+                  ["takeoff", "--lang", "en", job, "--lang=xx"], ["takeoff", "--la=xx", job]):
+        if run(*words, language=None)[0] != wanted:
+            fault(" ".join(words), "is not in that language")
+        seen("ways to choose")
+    english = run("takeoff", job, language=None)[0]
+    for environment in ({"LANGUAGE": "xx", "LC_ALL": "C.UTF-8"}, {"LANG": "xx"}):
+        done = subprocess.run([PROGRAM, "takeoff", job], cwd=WORK, env=environment,
+                              capture_output=True, check=True)
+        if done.stdout.decode() != english:
+            fault(str(environment), "changes what is printed")
+    for command in (["takeoff", job], ["check", job]):
+        if json.loads(run(*command, "--format", "json")[0])["language"] != "xx":
+            fault(" ".join(command), "has another language in its JSON")
+    for unknown in ("zz", "../xx", "", "english"):
+        told = run("mix", "--lang", unknown, status=(2,), language=None)[1]
+        if told != f"gaugebox: --lang '{unknown}' is not known; known are: en, xx\n":
+            fault(f"--lang {unknown}", told)
+
+
+# ---- the check itself can fail -------------------------------------------------------
+
+
+def caught(look, *arguments):
+    """How many faults a look at something bad finds; they do not count."""
+    before = len(faults)
+    look(*arguments)
+    found = len(faults) - before
+    del faults[before:]
+    return found
+
+
+def can_fail():
+    job = "jobs/good/library-entrance/job.cfg"
+    english = run("sheet", job, language=None)[0]
+    sheet = run("sheet", job)[0]
+    bad = {
+        "English": caught(no_plain_words, "x", english) > 100,
+        "one word": caught(no_plain_words, "x", sheet + " usual") == 1,
+        "one word in a fault": caught(look_at_faults, "x", "a.cfg:1: ŕŕ: crew") == 1,
+        "a long line": caught(no_long_line, "x", "é" * 81) == 1,
+        "a wide line": caught(no_long_line, "x", "水" * 41) == 1,
+        "a line of 80": caught(no_long_line, "x", "é" * 80) == 0,
+        "a cut label": caught(no_cut_label, "x", sheet.replace(LABELS[0], LABELS[0][:-2])) > 0,
+        "a label into the words": caught(no_cut_label, "x", LABELS[0] + "x") == 1,
+        "a shifted cell": caught(water_tables, "x", sheet.replace(" %  ", " %   ", 1)) > 0,
+        "a shifted sum": caught(one_column, "x", "1.00  Ω1\n11.00  Ω1", r"\d\d  (Ω\d+)",
+                                "x") == 1,
+    }
+    for what, good in bad.items():
+        if not good:
+            fault("the check itself", f"does not tell {what}")
+    looked_at.clear()
+
+
+def main():
+    can_fail()
+    for look in (sheets, mixes, checks, cases, keys, starter, helps, usage_faults,
+                 ways_to_choose):
+        look()
+    least = {"sheets of examples": 12, "sheets of tests": 30, "csv lines": 40, "mixes": 50,
+             "fault lines": 100, "faults of cases": 25, "keys": 80, "starter lines": 40, "helps": 9,
+             "usage faults": 19, "ways to choose": 4, "labels": 500, "table rows": 100, "sums": 9, "layers": 5}
+    for kind, count in least.items():
+        if looked_at.get(kind, 0) < count:
+            fault("the check itself", f"looked at {looked_at.get(kind, 0)} {kind}")
+    print("\n".join(faults[:60]))
+    print("pseudo: " + ", ".join(f"{n} {kind}" for kind, n in sorted(looked_at.items())) +
+          f"; {len(faults)} faults")
+    sys.exit(len(faults) > 0)
+
+
+main()
