@@ -23,6 +23,9 @@ const gb_why *gb_why_area(gb_explainer *x, const gb_piece *p) {
 
 const gb_why *gb_why_bedded(gb_explainer *x, const gb_piece *p) {
     double area = gb_bedded_area(p).m2;
+    if (p->overhang_front.m <= 0 && p->overhang_side.m <= 0)
+        return GB_WHY(x, "bedded", GB_AREA, area, "length * width",
+                      GB_INPUTS(gb_why_length(x, p), gb_why_width(x, p)), .of = p->name);
     const gb_why *front =
         gb_stated(x, "overhang_front", p->name, GB_LENGTH, &p->overhang_front.m, NULL);
     const gb_why *side =

@@ -318,7 +318,7 @@ static void write_known(writer *w, const gb_why *why, size_t indent) {
 
 /* Reasons nest as deep as the chain is long; the layers of a job make it so. */
 static void write_reason(writer *w, const gb_why *why, size_t depth) {
-    size_t indent = 2 * STEP + STEP * depth;
+    size_t indent = STEP * (depth + 2);
     if (indent > DEEPEST_INDENT)
         indent = DEEPEST_INDENT;
     if (w->told[why->number] != NULL) {
