@@ -27,8 +27,8 @@ void gb_report(gb_diags *diags, const char *file, int line, const char *format, 
     va_list again;
     va_start(args, format);
     va_copy(again, args);
-    // NOLINTNEXTLINE(clang-analyzer-valist.Uninitialized) va_start is just above
     const char *words = gb_tr(format);
+    // NOLINTNEXTLINE(clang-analyzer-valist.Uninitialized) va_start is just above
     int n = vsnprintf(NULL, 0, words, args);
     va_end(args);
     char *copy = n < 0 ? NULL : gb_arena_take(diags->arena, (size_t)n + 1, 1);

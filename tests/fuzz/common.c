@@ -102,7 +102,8 @@ void fuzz_sheets(fuzz_run *run, const gb_job *job) {
                                &sheet) == GB_OK,
                 "batch sheet");
     write_all(run, &sheet);
-    fuzz_expect(gb_takeoff_sheet(&plan, GB_METRIC, "es", &run->arena, &sheet) == GB_OK,
+    fuzz_expect(gb_takeoff_sheet(&plan, (gb_style){GB_METRIC, "es", false}, &run->arena,
+                                 &sheet) == GB_OK,
                 "takeoff sheet");
     write_all(run, &sheet);
     gb_text_init(&csv, &run->arena);
