@@ -1,4 +1,5 @@
 #include "write/figures.h"
+#include "write/model.h"
 #include "write/text.h"
 
 #include <string.h>
@@ -126,13 +127,13 @@ static const gb_row *next_row(lines *l) {
 }
 
 static void find_columns(table *t, const gb_sheet *sheet, gb_arena *arena) {
+    const gb_row *number = gb_number_row(sheet);
+    if (number != NULL)
+        t->number = number->figures[0].text;
     lines l = {.sheet = sheet};
-    for (const gb_row *row = next_row(&l); row != NULL; row = next_row(&l)) {
-        if (row->code == GB_ROW_PLAN || row->code == GB_ROW_LIST_NUMBER)
-            t->number = row->figures[0].text;
+    for (const gb_row *row = next_row(&l); row != NULL; row = next_row(&l))
         if (is_line(sheet, row))
             add_columns(t, row, arena);
-    }
 }
 
 gb_status gb_write_csv(const gb_sheet *sheet, gb_text *to) {

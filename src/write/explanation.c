@@ -3,6 +3,7 @@
 #include "words/columns.h"
 #include "words/words.h"
 #include "write/figures.h"
+#include "write/model.h"
 #include "write/text.h"
 
 #include <math.h>
@@ -400,6 +401,9 @@ static void write_title(writer *w, size_t block) {
     head.blocks = &first;
     head.count = 1;
     gb_write_text(&head, w->to);
+    const gb_row *number = gb_number_row(w->e->sheet);
+    if (number != NULL)
+        gb_write_row(number, gb_row_label(number->code), w->e->sheet, w->to);
 }
 
 size_t gb_write_explanation(const gb_explanation *e, const char *wanted, gb_text *to) {

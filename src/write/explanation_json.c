@@ -1,6 +1,7 @@
 #include "words/words.h"
 #include "write/figures.h"
 #include "write/json.h"
+#include "write/model.h"
 
 static const char *const SI_UNITS[] = {
     [GB_LENGTH] = "m",         [GB_AREA] = "m2",        [GB_VOLUME] = "m3",
@@ -97,7 +98,9 @@ gb_status gb_write_explanation_json(const gb_explanation *e, const char *wanted,
     }
     mark(e, used);
     json_t *nodes = nodes_of(e, used, to->arena);
-    return gb_dump_json(json_pack("{s:s, s:o, s:o}", "of", e->sheet->kind, "figures",
-                                  figures, "nodes", nodes),
+    const gb_row *number = gb_number_row(e->sheet);
+    const char *plan = number == NULL ? NULL : number->figures[0].text;
+    return gb_dump_json(json_pack("{s:s, s:s*, s:o, s:o}", "of", e->sheet->kind, "number",
+                                  plan, "figures", figures, "nodes", nodes),
                         e->sheet->language, "explanation", to);
 }

@@ -141,6 +141,16 @@ gb_figure gb_number_fig(gb_builder *b, const char *name, uint64_t digest) {
     return gb_txt(name, copy);
 }
 
+const gb_row *gb_number_row(const gb_sheet *sheet) {
+    for (size_t i = 0; i < sheet->count; i++)
+        for (size_t k = 0; k < sheet->blocks[i].count; k++) {
+            const gb_row *row = &sheet->blocks[i].rows[k];
+            if (row->code == GB_ROW_PLAN || row->code == GB_ROW_LIST_NUMBER)
+                return row;
+        }
+    return NULL;
+}
+
 gb_figure gb_money_fig(const char *name, gb_money money, int decimals) {
     return (gb_figure){
         .name = name, .show = GB_SHOW_MONEY, .money = money, .decimals = decimals};
