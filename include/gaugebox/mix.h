@@ -35,9 +35,13 @@ typedef struct gb_material {
     gb_density dry_loose; /* sand only: loose and dry */
     double gravity;       /* specific gravity of the grains */
     gb_mass pack;         /* the usual bag; NaN for what comes loose */
+    gb_mass pack_metric;  /* the same where bags hold kilograms; none: as `pack` */
     gb_words source;
     gb_origin at;
 } gb_material;
+
+/* The usual bag of a material in that system; NaN for what comes loose. */
+gb_mass gb_usual_pack(const gb_material *material, gb_system system);
 
 /* The spaces in a piece that one mix can fill. */
 typedef enum gb_layer_kind {

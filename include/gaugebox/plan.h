@@ -215,8 +215,8 @@ double gb_bags_used(const gb_mix_plan *mix);
 /* The water that they take with sand of that moisture; none when it is too wet. */
 gb_mass gb_water_used(const gb_mix_plan *mix, gb_share moisture);
 
-/* The bag that a material comes in on this job: the job's own, else the mix table's; NaN
-   for what comes loose. */
+/* The bag that a material comes in on this job: the job's own, else the mix table's for
+   the job's units; NaN for what comes loose. */
 gb_mass gb_job_pack(const gb_job *job, const gb_material *material);
 
 /* The area that the crew covers in a second; NaN when the job states no pace or one by

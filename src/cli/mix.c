@@ -147,7 +147,11 @@ static gb_status answer(gb_run *run, const input *in, const gb_mix *mix) {
                          .wanted = {GB_NONE},
                          .waste = {in->waste},
                          .bucket = {in->bucket_m3}};
-    gb_status status = gb_make_recipe(mix, NULL, false, (gb_mass){GB_NONE}, &q.recipe);
+    gb_style style = gb_run_style(&in->common, GB_US);
+    gb_mass bag = {GB_NONE}; /* of a blend, its label has it */
+    if (mix->part_count > 0)
+        bag = gb_usual_pack(mix->parts[0].material, style.system);
+    gb_status status = gb_make_recipe(mix, NULL, false, bag, &q.recipe);
     if (status != GB_OK)
         return status;
     double net = isnan(in->area_m2) ? in->make_m3 : in->area_m2 * in->depth_m;
@@ -156,7 +160,7 @@ static gb_status answer(gb_run *run, const input *in, const gb_mix *mix) {
         q.bags = q.wanted.m3 / q.recipe.yield.m3;
     }
     gb_sheet sheet;
-    status = gb_mix_sheet(&q, gb_run_style(&in->common, GB_US), &run->arena, &sheet);
+    status = gb_mix_sheet(&q, style, &run->arena, &sheet);
     if (status == GB_OK)
         status = gb_run_write(run, &in->common, &sheet);
     return status;

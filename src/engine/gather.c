@@ -69,11 +69,16 @@ gb_mass gb_water_used(const gb_mix_plan *mix, gb_share moisture) {
     return status == GB_OK ? row.usual : (gb_mass){0};
 }
 
+gb_mass gb_usual_pack(const gb_material *material, gb_system system) {
+    bool metric = system == GB_METRIC && material->pack_metric.kg > 0;
+    return metric ? material->pack_metric : material->pack;
+}
+
 gb_mass gb_job_pack(const gb_job *job, const gb_material *material) {
     for (size_t i = 0; i < job->pack_count; i++)
         if (strcmp(job->packs[i].material.text, material->name) == 0)
             return job->packs[i].pack;
-    return material->pack;
+    return gb_usual_pack(material, job->units);
 }
 
 void gb_gather_supplies(const gb_mix_plan *mix, gb_supplies *s) {

@@ -87,7 +87,8 @@ static void explain_row(walk *w, nest n) {
 gb_status gb_explain(const gb_sheet *sheet, gb_places *places, gb_arena *arena,
                      gb_explanation *explanation) {
     walk w = {.count = 0};
-    if (gb_explainer_init(&w.x, places, sheet->language, arena) != GB_OK)
+    if (gb_explainer_init(&w.x, places, (gb_style){sheet->system, sheet->language, true},
+                          arena) != GB_OK)
         return GB_NO_MEMORY;
     for (size_t i = 0; i < sheet->count; i++) {
         w.block = i;

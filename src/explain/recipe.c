@@ -45,7 +45,10 @@ const gb_why *gb_why_pack(gb_explainer *x, const gb_job *job, const gb_material 
     for (size_t i = 0; job != NULL && i < job->pack_count; i++)
         if (strcmp(job->packs[i].material.text, m->name) == 0)
             return gb_stated(x, "bag", m->name, GB_MASS, &job->packs[i].pack.kg, NULL);
-    return gb_stated(x, "bag", m->name, GB_MASS, &m->pack.kg,
+    gb_system system = job != NULL ? job->units : x->style.system;
+    bool metric = system == GB_METRIC && m->pack_metric.kg > 0;
+    return gb_stated(x, "bag", m->name, GB_MASS,
+                     metric ? &m->pack_metric.kg : &m->pack.kg,
                      gb_text_source(x, &m->source));
 }
 

@@ -7,12 +7,10 @@
 
 enum { FIRST_SLOTS = 1024 };
 
-gb_status gb_explainer_init(gb_explainer *x, gb_places *places, const char *language,
+gb_status gb_explainer_init(gb_explainer *x, gb_places *places, gb_style style,
                             gb_arena *arena) {
-    *x = (gb_explainer){.arena = arena,
-                        .places = places,
-                        .language = language,
-                        .slot_count = FIRST_SLOTS};
+    *x = (gb_explainer){
+        .arena = arena, .places = places, .style = style, .slot_count = FIRST_SLOTS};
     x->slots = gb_arena_take(arena, x->slot_count, sizeof(const gb_why *));
     return x->slots == NULL ? GB_NO_MEMORY : GB_OK;
 }
@@ -176,7 +174,7 @@ const gb_why *gb_stated_count(gb_explainer *x, const char *name, const char *of,
 }
 
 const char *gb_text_source(const gb_explainer *x, const gb_words *source) {
-    return source->count == 0 ? NULL : gb_words_in(source, x->language);
+    return source->count == 0 ? NULL : gb_words_in(source, x->style.language);
 }
 
 const gb_why *gb_fact(gb_explainer *x, const char *name, int unit, double value,

@@ -16,8 +16,8 @@ typedef struct gb_memory {
 typedef struct gb_explainer {
     gb_arena *arena;
     gb_places *places;
-    const char *language; /* of the mix table's texts */
-    const gb_why **list;  /* in order of making */
+    gb_style style;      /* of the sheet */
+    const gb_why **list; /* in order of making */
     size_t count, room;
     const gb_why **slots; /* the same by digest */
     size_t slot_count;
@@ -26,7 +26,7 @@ typedef struct gb_explainer {
     bool failed;
 } gb_explainer;
 
-gb_status gb_explainer_init(gb_explainer *x, gb_places *places, const char *language,
+gb_status gb_explainer_init(gb_explainer *x, gb_places *places, gb_style style,
                             gb_arena *arena) GB_MUST_USE;
 
 /* The one reason that is equal to `why`; its inputs are copied. NULL inputs and a NULL

@@ -65,7 +65,7 @@ def run(*arguments, status=(0,), language="xx"):
 def plain_words(text, allowed=()):
     """Words of two or more plain letters that nothing excuses."""
     text = re.sub(r"(?<![\w])\S*\.cfg\b", "", text)
-    text = re.sub(r"\b(?=[0-9a-f]*[0-9])[0-9a-f]{8}\b", "", text)  # numbers of plans
+    text = re.sub(r"\b[0-9a-f]{8}\b", "", text)  # numbers of plans
     for mix in sorted(MIXES, key=len, reverse=True):
         text = re.sub(rf"(?<![\w/-]){re.escape(mix)}(?![\w/-])", "", text)
     words = re.findall(r"(?<![^\W\d_])[A-Za-z]{2,}(?![^\W\d_])", text)

@@ -12,7 +12,8 @@ typedef struct fixture {
 static void start(fixture *f) {
     gb_arena_init(&f->arena, gb_malloc_supply());
     gb_places_init(&f->places, &f->arena);
-    cr_assert(gb_explainer_init(&f->x, &f->places, "en", &f->arena) == GB_OK);
+    cr_assert(gb_explainer_init(&f->x, &f->places, (gb_style){GB_US, "en", true},
+                                &f->arena) == GB_OK);
 }
 
 /* Reasons that differ in anything that is told of them are two. */
@@ -84,7 +85,8 @@ Test(why, memory_that_runs_out) {
     gb_explainer x;
     gb_arena_init(&arena, (gb_supply){no_memory, give_back, NULL});
     gb_places_init(&places, &arena);
-    cr_expect(gb_explainer_init(&x, &places, "en", &arena) == GB_NO_MEMORY);
+    cr_expect(gb_explainer_init(&x, &places, (gb_style){GB_US, "en", true}, &arena) ==
+              GB_NO_MEMORY);
     gb_places_add(&places, (gb_place){.value = &x});
     cr_expect(places.failed, "a place that could not be kept");
     fixture f;
