@@ -7,10 +7,13 @@ cd "$1"
 
 # Files of up to 4 KB without findings; none may hold a path of the machine.
 candidates() { # TARGET
+    local folder
     rm -rf "candidates/$1"
     mkdir -p "candidates/$1" "$here/corpus/$1"
-    find "found/$1" "$here/corpus/$1" -type f -size -4097c ! -name '*-*' \
-        -exec cp -t "candidates/$1" {} +
+    for folder in "found/$1" "$here/corpus/$1"; do
+        find "$folder" -type f -size -4097c ! -name '*-*' \
+            -exec cp -t "candidates/$1" {} +
+    done
     grep -rlaE '/(dev|etc|home|proc|root|tmp|usr|var)\b' "candidates/$1" |
         xargs -r rm || true
 }

@@ -23,7 +23,7 @@ seed_all() {
     seed job "$top"/examples/*/job.cfg "$top"/tests/{jobs,cli}/*/job.cfg
     bin/gaugebox starter >seeds/job/starter.cfg
     seed mix "$top"/mixes/*.cfg "$top"/tests/cli/*/mine/*.cfg
-    seed price "$top"/{examples,tests/cli}/*/prices.cfg
+    seed price "$top"/examples/*/prices.cfg "$top"/tests/cli/*/{prices,book,other}.cfg
     seed quantity
     sed -n 's/.*= "\([^"]*\)".*/\1/p' "$top"/{examples,tests/jobs}/*/job.cfg | sort -u |
         split -l 1 --filter='head -c -1 >seeds/quantity/$FILE' - text-
