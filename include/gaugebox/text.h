@@ -25,6 +25,10 @@ const char *gb_text_get(const gb_text *text);
    controls) or turns the direction of writing (U+202A to 202E, U+2066 to 2069). */
 void gb_text_add_clean(gb_text *text, const char *more);
 
+/* The length of `text`, or so many bytes of it, at most `most`, that no UTF-8 sign is cut
+   in half. As int, for the places of printf that take a length. */
+int gb_cut(const char *text, int most);
+
 /* A whole number in decimal. */
 void gb_text_add_int(gb_text *text, int64_t value);
 

@@ -19,8 +19,8 @@ static void list_figures(gb_run *run, const gb_explanation *e, const char *wante
             gb_text_add(&list, gb_text_get(&name));
     }
     (void)fprintf(stderr,
-                  gb_tr("gaugebox: this sheet has no figure '%.60s'; it has:\n%s\n"),
-                  wanted, gb_text_get(&list));
+                  gb_tr("gaugebox: this sheet has no figure '%.*s'; it has:\n%s\n"),
+                  gb_cut(wanted, 60), wanted, gb_text_get(&list));
     run->told = GB_EXIT_USAGE;
 }
 

@@ -59,7 +59,8 @@ static bool is_language(const char *locales, const char *name) {
 static int tell_languages(const char *locales, const char *wanted) {
     struct dirent **entries = NULL;
     int n = scandir(locales, &entries, NULL, alphasort);
-    (void)fprintf(stderr, "gaugebox: --lang '%.20s' is not known; known are: en", wanted);
+    (void)fprintf(stderr, "gaugebox: --lang '%.*s' is not known; known are: en",
+                  gb_cut(wanted, 20), wanted);
     for (int i = 0; i < n; i++) {
         if (is_language(locales, entries[i]->d_name))
             (void)fprintf(stderr, ", %s", entries[i]->d_name);

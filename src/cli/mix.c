@@ -27,9 +27,9 @@ static double parse_bags(struct argp_state *state, const char *arg) {
     if (gb_parse_number(arg, &bags) != GB_NO_FAULT || bags < 1.0 / 32.0 || bags > 10000)
         argp_error(
             state,
-            gb_tr("--bags '%.60s' is out of bounds; write a count from 1/32 to 10000, "
+            gb_tr("--bags '%.*s' is out of bounds; write a count from 1/32 to 10000, "
                   "as 2 or 1/2"),
-            arg);
+            gb_cut(arg, 60), arg);
     return bags;
 }
 
@@ -42,8 +42,8 @@ static const double MOST_DEPTH_M = 3;
 static void check_bounds(struct argp_state *state, const char *option, const char *arg,
                          double m3, double most) {
     if (m3 < LEAST_M3 || m3 > most)
-        argp_error(state, gb_tr("%s '%.60s' is out of bounds; write 0.1 L to %d L"),
-                   option, arg, (int)(most * 1000));
+        argp_error(state, gb_tr("%s '%.*s' is out of bounds; write 0.1 L to %d L"),
+                   option, gb_cut(arg, 60), arg, (int)(most * 1000));
 }
 
 /* An area, or length by width as a mason has it. */
@@ -96,9 +96,9 @@ static error_t parse_option(int key, char *arg, struct argp_state *state, input 
         in->waste = gb_option_quantity(state, "--waste", GB_SHARE, arg);
         if (in->waste > 1.0)
             argp_error(state,
-                       gb_tr("--waste '%.60s' is out of bounds; write a share of at most "
+                       gb_tr("--waste '%.*s' is out of bounds; write a share of at most "
                              "100%%, such as 10%%"),
-                       arg);
+                       gb_cut(arg, 60), arg);
         return 0;
     case KEY_BUCKET:
         in->bucket_m3 = gb_option_quantity(state, "--bucket", GB_VOLUME, arg);

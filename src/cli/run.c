@@ -94,8 +94,8 @@ double gb_option_quantity(struct argp_state *state, const char *option, gb_kind 
                                                : "10%";
     if (fault != GB_NO_FAULT || (kind != GB_SHARE && !(value > 0)))
         argp_error(state,
-                   gb_tr("%s '%.60s' cannot be read; write it with its unit, such as %s"),
-                   option, text, gb_tr(examples));
+                   gb_tr("%s '%.*s' cannot be read; write it with its unit, such as %s"),
+                   option, gb_cut(text, 60), text, gb_tr(examples));
     return value;
 }
 

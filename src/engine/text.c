@@ -93,6 +93,15 @@ static void add_digits(gb_text *text, uint64_t value, int least) {
         gb_text_add_char(text, digits[--n]);
 }
 
+int gb_cut(const char *text, int most) {
+    int n = 0;
+    while (n < most && text[n] != '\0')
+        n++;
+    while (n > 0 && ((unsigned char)text[n] & 0xC0) == 0x80)
+        n--;
+    return n;
+}
+
 void gb_text_add_int(gb_text *text, int64_t value) {
     if (value < 0)
         gb_text_add_char(text, '-');

@@ -10,9 +10,10 @@ static void read_price(gb_reader *r, const gb_ref *text, int decimals, gb_money 
         return;
     if (gb_parse_money(text->text, decimals, money) != GB_NO_FAULT)
         gb_report(r->diags, r->file, text->line,
-                  "\"%.40s\" is no price in a currency of %d decimals; write it as %s, "
+                  "\"%.*s\" is no price in a currency of %d decimals; write it as %s, "
                   "without sign and unit",
-                  text->text, decimals, decimals == 0 ? "\"1450\"" : "\"14.50\"");
+                  gb_cut(text->text, 40), text->text, decimals,
+                  decimals == 0 ? "\"1450\"" : "\"14.50\"");
 }
 
 static void check_pack(gb_reader *r, gb_mix_table *table, const gb_pack *pack) {

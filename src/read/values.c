@@ -147,12 +147,9 @@ static const char *fault_format(gb_fault fault) {
 static const char *cut(gb_reader *r, const char *text) {
     if (strlen(text) <= GB_LONGEST)
         return text;
-    size_t n = 40;
-    while (n > 0 && ((unsigned char)text[n] & 0xC0) == 0x80)
-        n--; /* never inside a UTF-8 sign */
     gb_text shown;
     gb_text_init(&shown, r->arena);
-    gb_text_add_bytes(&shown, text, n);
+    gb_text_add_bytes(&shown, text, (size_t)gb_cut(text, 40));
     gb_text_add(&shown, "...");
     return gb_text_get(&shown);
 }

@@ -1,47 +1,88 @@
 #include "common.h"
 
-#include <stdio.h>
-#include <stdlib.h>
-#include <sys/stat.h>
-#include <unistd.h>
+#include <math.h>
 
-/* A folder of the user's own with one family, and a job that uses a mix of it. */
-static const char JOB[] =
+/* A job that fills every layer that a mix may fill with it. */
+static const char HEAD[] =
     "format = 1; site = { name = \"x\"; }; crew = { mixer = { usable = \"3 ft3\"; };"
-    " pace = \"20 ft2/h\"; }; pieces = ( { name = \"p\"; kind = \"landing\"; size = \"4 "
-    "ft x"
-    " 3 ft\"; layers = ( { kind = \"bed\"; mix = \"own/a\"; depth = \"1 in\"; } ); } );";
+    " pace = \"20 ft2/h\"; }; pieces = ( { name = \"p\"; kind = \"landing\";"
+    " size = \"4 ft x 3 ft\"; layers = (";
+static const char TAIL[] = " ); } );";
+static const char *const LAYERS[GB_LAYER_KINDS] = {
+    [GB_BED] = "kind = \"bed\"; depth = \"1 in\";",
+    [GB_SLURRY] = "kind = \"slurry\";",
+    [GB_JOINT] = "kind = \"joint\"; depth = \"1 in\"; joint_length = \"7 ft\";"
+                 " joint_width = \"3/8 in\";",
+    [GB_SLAB] = "kind = \"slab\"; depth = \"4 in\";",
+    [GB_CORE] = "kind = \"core\"; volume = \"2 ft3\";",
+    [GB_VOLUME_LAYER] = "kind = \"volume\"; volume = \"2 ft3\";",
+};
 
-static const char *own_folder(void) {
-    static char folder[64];
-    if (folder[0] == '\0') {
-        (void)snprintf(folder, sizeof folder, "/dev/shm/mixes-%d", (int)getpid());
-        fuzz_expect(mkdir(folder, 0700) == 0, "the folder");
-    }
-    return folder;
+static void add_layer(gb_text *to, size_t kind, const char *id, bool first) {
+    gb_text_add(to, first ? " { " : ", { ");
+    gb_text_add(to, LAYERS[kind]);
+    gb_text_add(to, " mix = \"");
+    gb_text_add(to, id);
+    gb_text_add(to, "\"; }");
 }
 
-static void write_family(const char *folder, const uint8_t *bytes, size_t count) {
-    char path[96];
-    (void)snprintf(path, sizeof path, "%s/own.cfg", folder);
-    FILE *to = fopen(path, "wb");
-    fuzz_expect(to != NULL && fwrite(bytes, 1, count, to) == count && fclose(to) == 0,
-                "the family's file");
+static void try_job(fuzz_run *run, const gb_mix *const *mixes, size_t count) {
+    gb_job job;
+    gb_text text;
+    bool first = true;
+    gb_text_init(&text, &run->arena);
+    gb_text_add(&text, HEAD);
+    for (size_t i = 0; i < count; i++)
+        for (size_t kind = 0; kind < GB_LAYER_KINDS; kind++)
+            if (mixes[i]->uses & (1u << kind)) {
+                add_layer(&text, kind, mixes[i]->id, first);
+                first = false;
+            }
+    gb_text_add(&text, TAIL);
+    /* The family was read; its file may go. */
+    const char *file = fuzz_file(gb_text_get(&text), text.length);
+    bool good = gb_read_job(file, run->table, &run->arena, &run->diags, &job);
+    fuzz_expect(good != gb_diags_any(&run->diags), "a result with faults, or neither");
+    if (good)
+        fuzz_job(run, &job);
+}
+
+/* As much as a bag makes, or `wanted` when that is no NaN. */
+static void ask(fuzz_run *run, const gb_mix *mix, double wanted, gb_system system) {
+    gb_sheet sheet;
+    gb_mix_question q = {
+        .mix = mix, .bags = 1, .wanted = {wanted}, .bucket = {gb_si(GB_VOLUME, "L", 12)}};
+    fuzz_expect(gb_make_recipe(mix, NULL, false, (gb_mass){GB_NONE}, &q.recipe) == GB_OK,
+                "a good mix without a recipe");
+    if (!isnan(wanted))
+        q.bags = wanted / q.recipe.yield.m3;
+    fuzz_expect(gb_mix_sheet(&q, (gb_style){system, "en", true}, &run->arena, &sheet) ==
+                    GB_OK,
+                "mix sheet");
+    fuzz_sheet(run, &sheet);
+    fuzz_explanation(run, &sheet);
 }
 
 int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t count) {
     fuzz_run run;
-    gb_job job;
-    fuzz_begin(&run);
-    run.folders[0] = own_folder();
-    run.folders[1] = MIXES_FOLDER;
-    write_family(run.folders[0], bytes, count);
-    run.table = gb_mix_table_open(run.folders, 2, &run.arena, &run.diags);
-    bool good = gb_read_job(fuzz_file((const uint8_t *)JOB, sizeof JOB - 1), run.table,
-                            &run.arena, &run.diags, &job);
+    const gb_mix *const *mixes = NULL;
+    size_t mix_count = 0;
+    gb_sheet sheet;
+    (void)fuzz_file(bytes, count);
+    fuzz_begin(&run, FUZZ_OWN_MIXES);
+    bool good = gb_mix_list(run.table, &mixes, &mix_count);
     fuzz_expect(good != gb_diags_any(&run.diags), "a result with faults, or neither");
-    if (good)
-        fuzz_sheets(&run, &job);
+    if (good) {
+        fuzz_expect(gb_mix_list_sheet(mixes, mix_count, (gb_style){GB_US, "es", false},
+                                      &run.arena, &sheet) == GB_OK,
+                    "list of mixes");
+        fuzz_sheet(&run, &sheet);
+        for (size_t i = 0; i < mix_count; i++) {
+            ask(&run, mixes[i], GB_NONE, GB_US);
+            ask(&run, mixes[i], 0.1, GB_METRIC);
+        }
+        try_job(&run, mixes, mix_count);
+    }
     fuzz_end(&run);
     return 0;
 }
