@@ -196,10 +196,20 @@ const char *gb_row_label(gb_row_code code) {
 void gb_write_row(const gb_row *row, const char *label, const gb_sheet *sheet,
                   gb_text *to) {
     gb_text words;
+    gb_text line;
+    gb_table table = {.indent = 0};
     gb_text_init(&words, to->arena);
+    gb_text_init(&line, to->arena);
     expand(row, sheet, &words);
-    write_lines(gb_tr(label), indent_of(row), gb_text_get(&words), to);
-    to->failed = to->failed || words.failed;
+    const char *all = gb_text_get(&words);
+    size_t count = gb_count_cells(all);
+    if (count > 1) {
+        gb_widen_table(&table, all, count, indent_of(row));
+        gb_set_row(&table, all, count, COLUMNS, &line);
+        all = gb_text_get(&line);
+    }
+    write_lines(gb_tr(label), indent_of(row), all, to);
+    to->failed = to->failed || words.failed || line.failed;
 }
 
 /* What is at hand while one block is written: the last label, the words of the rows that

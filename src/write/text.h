@@ -11,7 +11,7 @@ void gb_expand_row(const gb_row *row, const gb_sheet *sheet, gb_text *to);
    one at the margin. */
 const char *gb_row_label(gb_row_code code);
 
-/* One row as its own line or lines, under that label; cells are parted by spaces. */
+/* One row by itself, under that label; its cells are a table of one row. */
 void gb_write_row(const gb_row *row, const char *label, const gb_sheet *sheet,
                   gb_text *to);
 

@@ -52,7 +52,10 @@ static void ask(fuzz_run *run, const gb_mix *mix, double wanted, gb_system syste
     gb_sheet sheet;
     gb_mix_question q = {
         .mix = mix, .bags = 1, .wanted = {wanted}, .bucket = {gb_si(GB_VOLUME, "L", 12)}};
-    fuzz_expect(gb_make_recipe(mix, NULL, false, (gb_mass){GB_NONE}, &q.recipe) == GB_OK,
+    gb_mass bag = {GB_NONE};
+    if (mix->part_count > 0)
+        bag = gb_usual_pack(mix->parts[0].material, system);
+    fuzz_expect(gb_make_recipe(mix, NULL, false, bag, &q.recipe) == GB_OK,
                 "a good mix without a recipe");
     if (!isnan(wanted))
         q.bags = wanted / q.recipe.yield.m3;
