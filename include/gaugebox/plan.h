@@ -215,6 +215,10 @@ double gb_bags_used(const gb_mix_plan *mix);
 /* The water that they take with sand of that moisture; none when it is too wet. */
 gb_mass gb_water_used(const gb_mix_plan *mix, gb_share moisture);
 
+/* The label or the measured yield that the job states of a mix; NULL when it states none.
+ */
+const gb_own_label *gb_job_label(const gb_job *job, const gb_mix *mix);
+
 /* The bag that a material comes in on this job: the job's own, else the mix table's for
    the job's units; NaN for what comes loose. */
 gb_mass gb_job_pack(const gb_job *job, const gb_material *material);

@@ -47,7 +47,7 @@ static gb_status take_all(const gb_job *job, gb_arena *arena, gb_plan *plan) {
     return GB_OK;
 }
 
-static const gb_own_label *own_label(const gb_job *job, const gb_mix *mix) {
+const gb_own_label *gb_job_label(const gb_job *job, const gb_mix *mix) {
     for (size_t i = 0; i < job->label_count; i++)
         if (strcmp(job->labels[i].mix.text, mix->id) == 0)
             return &job->labels[i];
@@ -102,7 +102,7 @@ static gb_status keep_cautions(const gb_caution_list *list, gb_arena *arena,
 
 static gb_status gauge_mix(const gb_job *job, const gb_mix *mix, gb_arena *arena,
                            const gb_plan *plan, gb_mix_plan *p) {
-    const gb_own_label *own = own_label(job, mix);
+    const gb_own_label *own = gb_job_label(job, mix);
     const gb_mix *used = NULL;
     gb_status status = own_mix(mix, own, arena, &used);
     if (status == GB_OK)

@@ -24,19 +24,12 @@ static const gb_mix *as_in_table(const gb_job *job, const gb_mix *mix) {
     return mix;
 }
 
-static const gb_own_label *own_label(const gb_job *job, const gb_mix *mix) {
-    for (size_t i = 0; i < job->label_count; i++)
-        if (strcmp(job->labels[i].mix.text, mix->id) == 0)
-            return &job->labels[i];
-    return NULL;
-}
-
 gb_mixed gb_mixed_of(const gb_about *a) {
     if (a->question != NULL)
         return (gb_mixed){.mix = a->question->mix, .recipe = &a->question->recipe};
     const gb_job *job = a->plan->job;
     const gb_mix *mix = as_in_table(job, a->mix->need.mix);
-    return (gb_mixed){job, mix, &a->mix->recipe, own_label(job, mix)};
+    return (gb_mixed){job, mix, &a->mix->recipe, gb_job_label(job, mix)};
 }
 
 /* ---- masses ------------------------------------------------------------------------ */

@@ -4,20 +4,6 @@
 
 #include <string.h>
 
-enum { COLUMNS = 80 };
-
-/* Words behind an indent, broken before column 80. */
-static void print_wrapped(const char *words, size_t indent, gb_text *to) {
-    while (*words != '\0') {
-        size_t n = gb_fitting(words, COLUMNS - indent);
-        gb_text_add_repeated(to, ' ', indent);
-        gb_text_add_bytes(to, words, n);
-        gb_text_add(to, "\n");
-        words += n;
-        words += strspn(words, " ");
-    }
-}
-
 static void print_key(const gb_key *key, size_t depth, gb_text *to) {
     gb_text_add_repeated(to, ' ', 2 * depth);
     gb_text_add(to, key->name);
@@ -32,8 +18,9 @@ static void print_key(const gb_key *key, size_t depth, gb_text *to) {
     if (key->fallback != NULL)
         gb_add_format(&what, gb_tr("%s; when left out: %s"), gb_text_get(&kind),
                       key->fallback);
-    print_wrapped(gb_tr(key->help), 2 * depth + 4, to);
-    print_wrapped(gb_text_get(key->fallback != NULL ? &what : &kind), 2 * depth + 4, to);
+    gb_add_wrapped(to, gb_tr(key->help), 2 * depth + 4, 0);
+    gb_add_wrapped(to, gb_text_get(key->fallback != NULL ? &what : &kind), 2 * depth + 4,
+                   0);
     to->failed = to->failed || kind.failed || what.failed;
 }
 

@@ -1,8 +1,11 @@
 #include "words/words.h"
 
+#include "words/columns.h"
+
 #include <libintl.h>
 #include <stdarg.h>
 #include <stdio.h>
+#include <string.h>
 
 const char *gb_tr(const char *words) {
     /* gettext answers "" with the head of the catalog. */
@@ -28,4 +31,16 @@ void gb_add_format(gb_text *to, const char *format, ...) {
     }
     va_end(again);
     to->failed = to->failed || made == NULL;
+}
+
+void gb_add_wrapped(gb_text *to, const char *text, size_t indent, size_t hang) {
+    for (size_t line = 0; line == 0 || *text != '\0'; line++) {
+        size_t margin = line == 0 ? indent : indent + hang;
+        size_t n = gb_fitting(text, GB_COLUMNS - margin);
+        gb_text_add_repeated(to, ' ', margin);
+        gb_text_add_bytes(to, text, n);
+        gb_text_add(to, "\n");
+        text += n;
+        text += strspn(text, " ");
+    }
 }

@@ -30,4 +30,9 @@ const char *gb_tr_count(const char *one, const char *many, unsigned long count);
    a translation turns them round. */
 GB_TAKES_FORMAT(2, 3) void gb_add_format(gb_text *to, const char *format, ...);
 
+/* Lines of a page that is GB_COLUMNS wide: `text` behind an indent, broken between words,
+   the second line and those after it `hang` columns deeper. */
+enum { GB_COLUMNS = 80 };
+void gb_add_wrapped(gb_text *to, const char *text, size_t indent, size_t hang);
+
 #endif

@@ -12,7 +12,7 @@
 /* Explanations for people: each figure, how it was rounded for the sheet, and the tree of
    reasons below it. A reason that stands above already is not told again. */
 
-enum { COLUMNS = 80, STEP = 2, DEEPEST_INDENT = 36, HANG = 4, MOST_SHOWN_INPUTS = 8 };
+enum { STEP = 2, DEEPEST_INDENT = 36, HANG = 4, MOST_SHOWN_INPUTS = 8 };
 
 typedef struct writer {
     const gb_explanation *e;
@@ -174,18 +174,6 @@ static void add_numbers(const writer *w, const gb_why *why, gb_text *to) {
 
 /* ---- lines ------------------------------------------------------------------------- */
 
-static void add_wrapped(gb_text *to, const char *text, size_t indent, size_t hang) {
-    for (size_t line = 0; line == 0 || *text != '\0'; line++) {
-        size_t margin = line == 0 ? indent : indent + hang;
-        size_t n = gb_fitting(text, COLUMNS - margin);
-        gb_text_add_repeated(to, ' ', margin);
-        gb_text_add_bytes(to, text, n);
-        gb_text_add(to, "\n");
-        text += n;
-        text += strspn(text, " ");
-    }
-}
-
 /* A value, then where it comes from: on the same line if they fit, else each on its own
    below. */
 static void add_value_and_origin(gb_text *to, size_t indent, const gb_text *value,
@@ -198,13 +186,13 @@ static void add_value_and_origin(gb_text *to, size_t indent, const gb_text *valu
         gb_text_add(&all, origins[i]->length > 0 ? "; " : "");
         gb_text_add(&all, gb_text_get(origins[i]));
     }
-    if (indent + gb_columns(gb_text_get(&all), all.length) <= COLUMNS) {
-        add_wrapped(to, gb_text_get(&all), indent, HANG);
+    if (indent + gb_columns(gb_text_get(&all), all.length) <= GB_COLUMNS) {
+        gb_add_wrapped(to, gb_text_get(&all), indent, HANG);
     } else {
-        add_wrapped(to, gb_text_get(value), indent, HANG);
+        gb_add_wrapped(to, gb_text_get(value), indent, HANG);
         for (size_t i = 0; i < 2; i++)
             if (origins[i]->length > 0)
-                add_wrapped(to, gb_text_get(origins[i]), indent + HANG, 0);
+                gb_add_wrapped(to, gb_text_get(origins[i]), indent + HANG, 0);
     }
     to->failed =
         to->failed || all.failed || value->failed || place->failed || source->failed;
@@ -313,7 +301,7 @@ static void write_known(writer *w, const gb_why *why, size_t indent) {
     gb_text line;
     gb_text_init(&line, w->to->arena);
     add_known(w, why, &line);
-    add_wrapped(w->to, gb_text_get(&line), indent, HANG);
+    gb_add_wrapped(w->to, gb_text_get(&line), indent, HANG);
     w->to->failed = w->to->failed || line.failed;
 }
 
@@ -388,7 +376,7 @@ static void write_figure(writer *w, const gb_explained *e) {
     gb_text_add(&line, ": ");
     gb_show_figure(e->figure, w->e->sheet->system, &line);
     add_rounding(w, e->figure, &line);
-    add_wrapped(w->to, gb_text_get(&line), STEP, HANG);
+    gb_add_wrapped(w->to, gb_text_get(&line), STEP, HANG);
     w->to->failed = w->to->failed || line.failed;
     write_reason(w, e->why, 0);
 }

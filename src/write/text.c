@@ -11,7 +11,7 @@
    under their own beginning, or cells of a table. Spaces inside a figure must not break,
    so they travel as HOLD until a line is written. */
 
-enum { COLUMNS = 80, LABEL_COLUMNS = 11 };
+enum { LABEL_COLUMNS = 11 };
 
 static const struct {
     const char *label;
@@ -180,7 +180,7 @@ static void write_lines(const char *label, size_t indent, const char *words,
     size_t fill = write_label(label, indent, to);
     const char *at = words;
     do {
-        size_t n = gb_fitting(at, COLUMNS - indent);
+        size_t n = gb_fitting(at, GB_COLUMNS - indent);
         gb_text_add_repeated(to, ' ', *at != '\0' ? fill : 0);
         add_line(to, at, n);
         at += n;
@@ -205,7 +205,7 @@ void gb_write_row(const gb_row *row, const char *label, const gb_sheet *sheet,
     size_t count = gb_count_cells(all);
     if (count > 1) {
         gb_widen_table(&table, all, count, indent_of(row));
-        gb_set_row(&table, all, count, COLUMNS, &line);
+        gb_set_row(&table, all, count, GB_COLUMNS, &line);
         all = gb_text_get(&line);
     }
     write_lines(gb_tr(label), indent_of(row), all, to);
@@ -261,7 +261,7 @@ static void write_row(block_writer *w, const gb_row *row, const char *cells,
         w->label = label;
     size_t count = cells == NULL ? 0 : gb_count_cells(cells);
     if (count > 0)
-        gb_set_row(&w->tables[count], cells, count, COLUMNS, &words);
+        gb_set_row(&w->tables[count], cells, count, GB_COLUMNS, &words);
     else
         expand(row, w->sheet, &words);
     write_lines(shown ? label_of(row, w->sheet) : "", indent_of(row), gb_text_get(&words),
@@ -270,7 +270,7 @@ static void write_row(block_writer *w, const gb_row *row, const char *cells,
 }
 
 static void write_rule(gb_text *to, char c) {
-    gb_text_add_repeated(to, c, COLUMNS);
+    gb_text_add_repeated(to, c, GB_COLUMNS);
     gb_text_add(to, "\n");
 }
 
