@@ -17,9 +17,8 @@ gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_style s
     gb_builder_init(&b, style, arena);
     GB_ADD_BARE(&b, LIST_TITLE);
     for (size_t i = 0; i < count; i++) {
-        GB_ADD(&b, LIST_MIX, gb_txt("id", mixes[i]->id),
-               gb_words_fig(&b, "title", &mixes[i]->title));
-        GB_ADD(&b, LIST_USES, uses_fig(&b, mixes[i]->uses));
+        GB_ADD(&b, LIST_MIX, gb_txt("id", mixes[i]->id), uses_fig(&b, mixes[i]->uses));
+        GB_ADD(&b, LIST_NAME, gb_words_fig(&b, "title", &mixes[i]->title));
     }
     gb_end_block(&b);
     return gb_finish_sheet(&b, "mixes", sheet);

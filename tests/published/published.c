@@ -64,6 +64,14 @@ void pub_check_range(const pub_range *r, double got) {
                   r->id, r->low, r->high, got, r->known_difference);
 }
 
+void pub_check_range_for(const char *what, const pub_range *range, double got) {
+    char id[96];
+    snprintf(id, sizeof id, "%s, %s", what, range->id);
+    pub_range named = *range;
+    named.id = id;
+    pub_check_range(&named, got);
+}
+
 static const gb_unit *unit_named(gb_kind kind, const char *name) {
     const gb_unit *unit = gb_find_unit(kind, name);
     cr_assert(unit != NULL, "no unit %s", name);
@@ -118,6 +126,23 @@ gb_recipe pub_recipe(const gb_mix *mix) {
     gb_status status = gb_make_recipe(mix, NULL, false, (gb_mass){NAN}, &recipe);
     cr_assert(status == GB_OK, "%s has a recipe: status %d", mix->id, (int)status);
     return recipe;
+}
+
+double pub_parts(const gb_mix *mix, gb_material_kind kind) {
+    double volume = 0;
+    for (size_t i = 0; i < mix->part_count; i++)
+        if (mix->parts[i].material->kind == kind)
+            volume += mix->parts[i].volume;
+    return volume;
+}
+
+double pub_kind_per_m3(const gb_mix *mix, gb_material_kind kind) {
+    gb_recipe r = pub_recipe(mix);
+    double kg = 0;
+    for (size_t i = 0; i < mix->part_count; i++)
+        if (mix->parts[i].material->kind == kind)
+            kg += r.part[i].kg;
+    return kg / r.yield.m3;
 }
 
 static size_t add_part(pub_mortar *m, const gb_material *shipped, double volume,

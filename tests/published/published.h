@@ -14,25 +14,33 @@
      Design Manual 3.1.1; common practice of stone setting
    - bucket: US gallon of 231 in3 (NIST Handbook 44 appendix C), common site figures
    - building-trades-pocketbook: Building Trades Pocketbook, rubble masonry
+   - chudley: Chudley, Building Construction Handbook, designations of mortar; BS EN 998-2
    - cmaa: CMAA handbook, materials for one m3 of mortar (from memory in part)
    - concrete-bags: yields that bags of dry concrete print, no maker named
    - concrete-construction: Concrete Construction, Q&A "Volume of grout"
    - course-notes: quantity-surveying course notes with a fixed dry-to-wet factor
    - cpwd: CPWD Delhi Analysis of Rates, coefficients for cement consumption
    - cpwd-slurry: CPWD specification wording and ICAR lesson 20, slurry by area
+   - en-459: data sheets of natural hydraulic limes to EN 459-1, no maker named
    - fm-5-428: FM 5-428 appendix A, rounded conversions; trade constants of water
    - gillette-hill: Gillette and Hill, Concrete Construction: Methods and Costs, 1908
    - is-456: IS 456, surface water of sand
    - masonry-magazine-tms602: TMS 602 (ACI 530.1 / ASCE 6) article 1.8 C and D as printed
      in Masonry Magazine, September 2004, and by a masonry contractors' association
    - mixer-example: a mixer's mass limit, trade article; drum shares, common practice
+   - material-figures: gravities and loose densities of materials in print
    - navy-ea: NAVEDTRA 14070 and 14071, Engineering Aid; NRMCA CIP 8
+   - nhbc: NHBC Standards 3.1.4 after BS 8500-2, standardised prescribed concretes
+   - nominal-concrete: IS 456; BS CP114; Gillette and Hill 1908; Griffith 1916; rule 41
    - ontario-code: Ontario Building Code, Division B 9.20
    - pca-small-jobs: PCA Homeowner's Guide as printed by Beall, figure 3-3
+   - pointing-practice: joints of slabs by geometry; NPS Preservation Brief 2; CPWD
+   - shipped-mixes: no source; every mix of the table is planned in each of its uses
    - slurry-practice: common practice of stone slurry; ANSI A108.1A (from memory)
    - stone-practice: BIA Technical Note 14A and M1-88; Beall; UFGS 03301A; common practice
    - us-navy-builder: NAVEDTRA 14043 and 14045, rule 38 and the mortar of walls
    - water-figures: Gillette and Hill; common practice; water of plastic and stiff mortar
+   - yeh-1998: 1030 laboratory concretes by mass; see the folder's origin.txt
 
    A printed figure that the product does not meet stays, with the reason beside it as
    `known_difference`; the check then fails as soon as the two agree. */
@@ -77,6 +85,7 @@ void pub_check(const pub_figure *figure, double got);
 void pub_check_range(const pub_range *range, double got);
 /* The same for one of several things that a row holds for. */
 void pub_check_for(const char *what, const pub_figure *figure, double got);
+void pub_check_range_for(const char *what, const pub_range *range, double got);
 
 /* A number in a unit of the product's table as SI, and back; unknown units abort. */
 double pub_si(gb_kind kind, const char *unit, double number);
@@ -94,6 +103,9 @@ void pub_close(pub_table *table);
 const gb_mix *pub_mix(pub_table *table, const char *id);
 const gb_material *pub_material(pub_table *table, const char *name);
 
+/* The loose volumes of one kind among the parts of a mix. */
+double pub_parts(const gb_mix *mix, gb_material_kind kind);
+
 /* Fresh water at 1000 kg/m3, as the product counts it (fm-5-428 checks the product's own
    figure). */
 gb_volume pub_water_volume(gb_mass mass);
@@ -101,6 +113,8 @@ gb_mass pub_water_mass(gb_volume volume);
 
 /* The recipe of one usual bag of the mix; aborts when there is none. */
 gb_recipe pub_recipe(const gb_mix *mix);
+/* Mass of one kind of material in one m3 of a shipped mix. */
+double pub_kind_per_m3(const gb_mix *mix, gb_material_kind kind);
 
 /* A mortar that is not shipped: volumes of shipped materials, plastic, 5 % air, its water
    computed. A bulk density of 0 takes the shipped one. */

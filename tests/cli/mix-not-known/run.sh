@@ -1,4 +1,4 @@
-"$GAUGEBOX" mix bed/stiff-1-5
+"$GAUGEBOX" mix bed/stiff-1-7
 echo "exit $?"
 "$GAUGEBOX" mix stiff-1-4
 echo "exit $?"

@@ -23,8 +23,7 @@ static const pub_figure TO_ADD = {
     .tolerance = 0.05,
     .known_difference =
         "only the sand's own water is taken off; 35.36 lb on the coarse aggregate stay "
-        "in: "
-        "38.6 - 64.98 / 8.345 = 30.8 gal. No shipped mix holds coarse aggregate"};
+        "in: 38.6 - 64.98 / 8.345 = 30.8 gal"};
 
 static double gal(gb_mass water) {
     return pub_in(GB_VOLUME, "gal", pub_water_volume(water).m3);

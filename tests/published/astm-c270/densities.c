@@ -54,6 +54,23 @@ Test(published_astm_c270, bulk_densities) {
 static const pub_figure LIME_BAG = {"hydrated lime ft3 in a bag of 50 lb",
                                     "Beall, Masonry and Concrete, p.149", PUB_READ,
                                     .printed = 1.25, .tolerance = 0.005};
+static const pub_figure MASONRY_BAG = {"bag ft3, whatever its mass",
+                                       "Beall, Masonry and Concrete, p.149; ASTM C270",
+                                       PUB_SECOND_HAND, .printed = 1, .tolerance = 1e-6};
+static const struct masonry_bag {
+    const char *material;
+    pub_figure lb;
+} MASONRY_BAGS[] = {
+    {"masonry-cement-n",
+     {"masonry cement N, usual bag lb", "trade practice", PUB_SECOND_HAND, .printed = 70,
+      .tolerance = 0.5}},
+    {"masonry-cement-s",
+     {"masonry cement S, usual bag lb", "trade practice", PUB_SECOND_HAND, .printed = 75,
+      .tolerance = 0.5}},
+    {"masonry-cement-m",
+     {"masonry cement M, usual bag lb", "trade practice", PUB_FROM_MEMORY, .printed = 80,
+      .tolerance = 0.5}},
+};
 static const pub_figure CEMENT_BAG = {"portland cement ft3 in a bag of 94 lb", BIA_M1,
                                       PUB_READ, .printed = 1, .tolerance = 1e-6};
 
@@ -65,5 +82,17 @@ Test(published_astm_c270, volume_of_a_bag) {
     pub_check(&LIME_BAG, pub_in(GB_VOLUME, "ft3", lime->pack.kg / lime->bulk.kg_m3));
     pub_check(&CEMENT_BAG,
               pub_in(GB_VOLUME, "ft3", cement->pack.kg / cement->bulk.kg_m3));
+    pub_close(&table);
+}
+
+Test(published_astm_c270, volume_of_a_masonry_cement_bag) {
+    pub_table table;
+    pub_open(&table);
+    for (size_t i = 0; i < sizeof MASONRY_BAGS / sizeof MASONRY_BAGS[0]; i++) {
+        const gb_material *m = pub_material(&table, MASONRY_BAGS[i].material);
+        pub_check(&MASONRY_BAGS[i].lb, pub_in(GB_MASS, "lb", m->pack.kg));
+        pub_check_for(m->name, &MASONRY_BAG,
+                      pub_in(GB_VOLUME, "ft3", m->pack.kg / m->bulk.kg_m3));
+    }
     pub_close(&table);
 }

@@ -72,10 +72,19 @@ Test(published_concrete_bags, bags_in_a_cubic_yard) {
     pub_close(&table);
 }
 
-static const pub_figure SHIPPED_BAG = {"concrete-80lb bag lb", BAGS, PUB_READ,
-                                       .printed = 80, .tolerance = 1e-6};
-static const pub_figure SHIPPED_YIELD = {"concrete-80lb yield ft3", BAGS, PUB_READ,
-                                         .printed = 0.60, .tolerance = 1e-6};
+/* The shipped bags: mass, yield, and bags in a cubic yard as above. */
+static const char *const SHIPPED[] = {"bagged/concrete-40lb", "bagged/concrete-50lb",
+                                      "bagged/concrete-60lb", "bagged/concrete-80lb",
+                                      "bagged/concrete-90lb"};
+static const pub_figure EXACT = {"bag lb or yield ft3", BAGS, PUB_READ, .printed = 0,
+                                 .tolerance = 1e-6};
+
+static void check_exact(const char *mix, double printed, double got) {
+    pub_figure figure = EXACT;
+    figure.printed = printed;
+    pub_check_for(mix, &figure, got);
+}
+
 /* The yield is written to 0.1 L, so 2136 kg/m3 is met within 0.05 / 11.7 = 0.43 %. */
 static const pub_figure METRIC = {"concrete-25kg dry kg/m3", BAGS, PUB_READ,
                                   .printed = 2136, .percent = 0.43};
@@ -83,9 +92,13 @@ static const pub_figure METRIC = {"concrete-25kg dry kg/m3", BAGS, PUB_READ,
 Test(published_concrete_bags, shipped_bags) {
     pub_table table;
     pub_open(&table);
-    gb_recipe us = pub_recipe(pub_mix(&table, "bagged/concrete-80lb"));
-    pub_check(&SHIPPED_BAG, pub_in(GB_MASS, "lb", us.bag.kg));
-    pub_check(&SHIPPED_YIELD, pub_in(GB_VOLUME, "ft3", us.yield.m3));
+    double yard = pub_si(GB_VOLUME, "yd3", 1);
+    for (size_t i = 0; i < sizeof SHIPPED / sizeof SHIPPED[0]; i++) {
+        gb_recipe us = pub_recipe(pub_mix(&table, SHIPPED[i]));
+        check_exact(SHIPPED[i], ROWS[i].lb, pub_in(GB_MASS, "lb", us.bag.kg));
+        check_exact(SHIPPED[i], ROWS[i].yield_ft3, pub_in(GB_VOLUME, "ft3", us.yield.m3));
+        pub_check_for(SHIPPED[i], &ROWS[i].per_yd3, yard / us.yield.m3);
+    }
     gb_recipe metric = pub_recipe(pub_mix(&table, "bagged/concrete-25kg"));
     pub_check(&METRIC, metric.dry.kg / metric.yield.m3);
     pub_close(&table);
@@ -103,6 +116,27 @@ static const struct blend {
       .high = 19.83},
      {"setting-80lb usual water qt", "damp bed of an 80 lb bag", PUB_FROM_MEMORY,
       .low = 3, .high = 4}},
+    {"bagged/setting-60lb",
+     {"setting-60lb yield L (about 0.5 ft3)", BLENDS, PUB_FROM_MEMORY, .low = 13.5,
+      .high = 14.9},
+     {"setting-60lb usual water qt", "dry-pack of a 60 lb bag", PUB_FROM_MEMORY,
+      .low = 2.5, .high = 4}},
+    {"bagged/setting-80lb",
+     {"setting-80lb yield L (0.65 to 0.67 ft3)", "thick-bed blends, general figures",
+      PUB_FROM_MEMORY, .low = 18.40, .high = 18.98},
+     {.id = NULL}},
+    {"bagged/mortar-60lb",
+     {"mortar-60lb yield L (about 0.5 ft3)", BLENDS, PUB_FROM_MEMORY, .low = 13.5,
+      .high = 14.9},
+     {"mortar-60lb usual water qt (5 to 6-1/2 by mass)", "plastic mortar of an 80 lb bag",
+      PUB_FROM_MEMORY, .low = 3.75, .high = 4.88}},
+    {"bagged/mortar-80lb",
+     {"mortar-80lb yield L (0.66 to 0.70 ft3)", BLENDS, PUB_FROM_MEMORY, .low = 18.68,
+      .high = 19.83},
+     {"mortar-80lb usual water qt", BLENDS, PUB_FROM_MEMORY, .low = 5, .high = 6}},
+    {"bagged/mortar-25kg",
+     {"mortar-25kg yield L", BLENDS, PUB_FROM_MEMORY, .low = 12.5, .high = 14},
+     {.id = NULL}},
     {"bagged/setting-25kg",
      {"setting-25kg yield L", BLENDS, PUB_FROM_MEMORY, .low = 12.5, .high = 14},
      {.id = NULL}},
@@ -110,6 +144,28 @@ static const struct blend {
      {"concrete-80lb yield L (0.60 ft3)", BAGS, PUB_READ, .low = 16.98, .high = 17.00},
      {"concrete-80lb usual water qt", BLENDS, PUB_FROM_MEMORY, .low = 3, .high = 4.5}},
 };
+
+/* Bags of mortar blend in a cubic yard: 54 of 60 lb, 39 to 41 of 80 lb. */
+static const struct per_yard {
+    const char *mix;
+    pub_range bags;
+} PER_YARD[] = {
+    {"bagged/mortar-60lb", {"bags in a yd3", BLENDS, PUB_FROM_MEMORY, 54, 54, NULL}},
+    {"bagged/mortar-80lb", {"bags in a yd3", BLENDS, PUB_FROM_MEMORY, 39, 41, NULL}},
+};
+
+Test(published_concrete_bags, mortar_bags_in_a_cubic_yard) {
+    pub_table table;
+    pub_open(&table);
+    double yard = pub_si(GB_VOLUME, "yd3", 1);
+    for (size_t i = 0; i < sizeof PER_YARD / sizeof PER_YARD[0]; i++) {
+        size_t bags = 0;
+        gb_recipe r = pub_recipe(pub_mix(&table, PER_YARD[i].mix));
+        cr_expect(gb_count_up(yard, r.yield.m3, &bags) == GB_OK, "%s", PER_YARD[i].mix);
+        pub_check_range_for(PER_YARD[i].mix, &PER_YARD[i].bags, (double)bags);
+    }
+    pub_close(&table);
+}
 
 Test(published_concrete_bags, shipped_blends) {
     pub_table table;

@@ -73,7 +73,28 @@ Test(published_water_figures, plastic_mortar) {
     pub_close(&table);
 }
 
-/* Bagged setting blends by the same band. */
+/* The shipped plastic beds and mortars of cement and sand, and the bagged mortars, by the
+   plastic band; the water of the label is the usual one. */
+static const char *const SHIPPED_PLASTIC[] = {
+    "plastic-bed/1-3",       "plastic-bed/1-4",       "plastic-bed/1-5",
+    "masonry-cement/type-n", "masonry-cement/type-s", "masonry-cement/type-m",
+    "bagged/mortar-60lb",    "bagged/mortar-80lb",    "bagged/mortar-25kg",
+};
+static const pub_range PLASTIC_BAND = {"usual %", PLASTIC, PUB_FROM_MEMORY, .low = 12.5,
+                                       .high = 17.5};
+
+Test(published_water_figures, shipped_plastic_mortars) {
+    pub_table table;
+    pub_open(&table);
+    for (size_t i = 0; i < sizeof SHIPPED_PLASTIC / sizeof SHIPPED_PLASTIC[0]; i++) {
+        const gb_mix *mix = pub_mix(&table, SHIPPED_PLASTIC[i]);
+        gb_recipe r = pub_recipe(mix);
+        pub_check_range_for(mix->id, &PLASTIC_BAND, percent(r.water_usual, &r));
+    }
+    pub_close(&table);
+}
+
+/* Bagged setting blends by the band of damp beds. */
 static const struct blend {
     const char *mix;
     pub_range least, usual, most;
@@ -82,6 +103,11 @@ static const struct blend {
      {"setting-80lb least %", DAMP_BED, PUB_FROM_MEMORY, .low = 7.75, .high = 10.45},
      {"setting-80lb usual %", DAMP_BED, PUB_FROM_MEMORY, .low = 7.75, .high = 10.45},
      {"setting-80lb never past %", DAMP_BED, PUB_FROM_MEMORY, .low = 7.75,
+      .high = 10.45}},
+    {"bagged/setting-60lb",
+     {"setting-60lb least %", DAMP_BED, PUB_FROM_MEMORY, .low = 7.75, .high = 10.45},
+     {"setting-60lb usual %", DAMP_BED, PUB_FROM_MEMORY, .low = 7.75, .high = 10.45},
+     {"setting-60lb never past %", DAMP_BED, PUB_FROM_MEMORY, .low = 7.75,
       .high = 10.45}},
     {"bagged/setting-25kg",
      {"setting-25kg least %", DAMP_BED, PUB_FROM_MEMORY, .low = 7.75, .high = 10.45},
