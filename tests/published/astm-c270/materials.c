@@ -69,7 +69,7 @@ Test(published_astm_c270, shipped_materials_in_a_cubic_foot) {
 }
 
 /* "1 ft3 of damp loose sand makes 1 ft3 of mortar" for the other mortars in C270's range
-   of sand, 5 % as above. They stand 3.8 % under (masonry cement N) to 0.3 % under. */
+   of sand, 5 % as above. They stand 3.8 % under (masonry cement N) to 0.4 % under. */
 static const pub_figure SAND_TO_MORTAR = {"mortar from 1 ft3 of damp sand, ft3",
                                           "US rule inside the range of ASTM C270",
                                           PUB_FROM_MEMORY, .printed = 1, .percent = 5};

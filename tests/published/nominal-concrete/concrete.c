@@ -4,7 +4,8 @@
 
 /* Nominal concretes by volume. The sources compute cement from a fixed dry-to-wet factor
    or from voids, and part by 7 % among themselves (1:2:4: 317, 329, 327 kg/m3); we add up
-   solids, water and air. Tolerance 10 %, which covers their spread and ours. */
+   solids, water and air, and stand 3 to 9 % under them. Tolerance 10 %; the tables of
+   1916 lie farther. */
 
 #define FACTOR   "dry-volume factor 1.54, cement 1440 kg/m3"
 #define QA       "nominal mixes, published questions and answers"
