@@ -5,6 +5,6 @@ for language in zz EN e ../en; do
 done
 "$GAUGEBOX" mix --lang
 echo "exit $?"
-"$GAUGEBOX" --lang en mix --lang=en | head -2
+"$GAUGEBOX" --lang en mix --lang=en | sed -n 1,2p
 "$GAUGEBOX" --lang en
 echo "exit $?"

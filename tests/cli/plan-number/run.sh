@@ -13,7 +13,7 @@ same "takeoff" "$(number takeoff job.cfg)"
 same "metric" "$(number sheet job.cfg --units metric)"
 same "by another path" "$(number sheet ./job.cfg)"
 same "another locale and zone" "$(LC_ALL=C TZ=Asia/Tokyo number sheet job.cfg)"
-"$GAUGEBOX" price job.cfg | grep -q "of plans $first$" && echo "price: names it"
+"$GAUGEBOX" price job.cfg | sed -nE "s/.*of plans $first\$/price: names it/p"
 sed 's/1-1\/4 in/1-3\/8 in/' job.cfg >deeper.cfg
 same "a deeper bed" "$(number sheet deeper.cfg)"
 mkdir mine
