@@ -66,7 +66,7 @@ typedef struct gb_layer {
     size_t depth_count;
     gb_faces faces;         /* slurry */
     gb_back back;           /* slurry */
-    gb_length joint_length; /* joint: in all, per piece */
+    gb_length joint_length; /* joint and pointing: in all, per piece */
     gb_length joint_width;
     gb_volume volume; /* core and plain volume: per piece */
     gb_origin at;

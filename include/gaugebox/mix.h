@@ -48,6 +48,7 @@ typedef enum gb_layer_kind {
     GB_BED,
     GB_SLURRY,
     GB_JOINT,
+    GB_POINTING, /* a joint that was raked, packed by hand */
     GB_SLAB,
     GB_CORE,
     GB_VOLUME_LAYER,

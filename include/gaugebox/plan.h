@@ -27,6 +27,9 @@ gb_length gb_usual_slurry(gb_back back);
    se = s / sqrt(n), s with n - 1. A slurry without a stated depth takes the usual one. */
 void gb_layer_depth(const gb_layer *layer, gb_length *mean, gb_length *se);
 
+/* True for what fills a joint: its length, width and depth are its size. */
+bool gb_is_joint(gb_layer_kind kind);
+
 /* Takes off one layer. GB_NOT_POSITIVE when a size it needs is not over zero. */
 gb_status gb_take_off(const gb_piece *piece, const gb_layer *layer,
                       gb_take *take) GB_MUST_USE;

@@ -44,6 +44,10 @@ static double faces(const gb_layer *layer) {
     return layer->kind == GB_SLURRY && layer->faces == GB_BOTH_FACES ? 2.0 : 1.0;
 }
 
+bool gb_is_joint(gb_layer_kind kind) {
+    return kind == GB_JOINT || kind == GB_POINTING;
+}
+
 static double volume_each(const gb_layer *layer, const gb_take *take) {
     switch (layer->kind) {
     case GB_BED:
@@ -51,6 +55,7 @@ static double volume_each(const gb_layer *layer, const gb_take *take) {
     case GB_SLAB:
         return take->area.m2 * faces(layer) * take->depth.m;
     case GB_JOINT:
+    case GB_POINTING:
         return layer->joint_length.m * layer->joint_width.m * take->depth.m;
     case GB_CORE:
     case GB_VOLUME_LAYER:
@@ -70,7 +75,7 @@ static bool sizes_are_positive(const gb_piece *piece, const gb_layer *layer, boo
         return piece->overhang_front.m >= 0 && piece->overhang_side.m >= 0 &&
                positive(piece->width.m - piece->overhang_front.m) &&
                positive(piece->length.m - 2.0 * piece->overhang_side.m);
-    return layer->kind != GB_JOINT ||
+    return !gb_is_joint(layer->kind) ||
            (positive(layer->joint_length.m) && positive(layer->joint_width.m));
 }
 
@@ -84,7 +89,7 @@ gb_status gb_take_off(const gb_piece *piece, const gb_layer *layer, gb_take *tak
         layer->kind == GB_BED || layer->kind == GB_SLURRY || layer->kind == GB_SLAB;
     if (laid)
         t.area = gb_bedded_area(piece);
-    if (laid || layer->kind == GB_JOINT)
+    if (laid || gb_is_joint(layer->kind))
         gb_layer_depth(layer, &t.depth, &t.depth_se);
     t.each.m3 = volume_each(layer, &t);
     t.net.m3 = t.units * t.each.m3;

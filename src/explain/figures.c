@@ -379,6 +379,8 @@ static const struct {
     {GB_ROW_FACT_BLOCK, "value", block},
     {GB_ROW_JOINT, "length", joint_length},
     {GB_ROW_JOINT, "width", joint_width},
+    {GB_ROW_POINTING, "length", joint_length},
+    {GB_ROW_POINTING, "width", joint_width},
     {GB_ROW_VOLUME_PIECES, "volume", each},
     {GB_ROW_MEASURED, "n", measured},
     {GB_ROW_MEASURED, "se", depth_error},

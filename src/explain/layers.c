@@ -96,6 +96,7 @@ const gb_why *gb_why_each(gb_explainer *x, const gb_take *t) {
     case GB_SLAB:
         return laid(x, t);
     case GB_JOINT:
+    case GB_POINTING:
         return joint(x, t);
     default:
         return gb_stated(x, "each", t->piece->name, GB_VOLUME, &t->layer->volume.m3,

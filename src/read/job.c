@@ -68,9 +68,10 @@ typedef enum need { NO, MAY, MUST } need;
 static const struct {
     need depth, joint, volume;
 } NEEDS[] = {
-    [GB_BED] = {MUST, NO, NO},     [GB_SLURRY] = {MAY, NO, NO},
-    [GB_JOINT] = {MUST, MUST, NO}, [GB_SLAB] = {MUST, NO, NO},
-    [GB_CORE] = {NO, NO, MUST},    [GB_VOLUME_LAYER] = {NO, NO, MUST},
+    [GB_BED] = {MUST, NO, NO},          [GB_SLURRY] = {MAY, NO, NO},
+    [GB_JOINT] = {MUST, MUST, NO},      [GB_POINTING] = {MUST, MUST, NO},
+    [GB_SLAB] = {MUST, NO, NO},         [GB_CORE] = {NO, NO, MUST},
+    [GB_VOLUME_LAYER] = {NO, NO, MUST},
 };
 _Static_assert(sizeof NEEDS / sizeof NEEDS[0] == GB_LAYER_KINDS, "a row for every kind");
 

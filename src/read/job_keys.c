@@ -1,7 +1,7 @@
 #include "read/schemas.h"
 
-const char *const GB_LAYER_WORDS[] = {"bed",  "slurry", "joint", "slab",
-                                      "core", "volume", NULL};
+const char *const GB_LAYER_WORDS[] = {"bed",  "slurry", "joint",  "pointing",
+                                      "slab", "core",   "volume", NULL};
 _Static_assert(sizeof GB_LAYER_WORDS / sizeof GB_LAYER_WORDS[0] == GB_LAYER_KINDS + 1,
                "a word for every kind of layer");
 
@@ -262,7 +262,8 @@ static const gb_key LAYER_KEYS[] = {
      .count_offset = offsetof(gb_layer, depth_count),
      .help =
          N_("finished depth, one or as measured in several places; a slurry without it "
-            "takes 1/16 in on a smooth back, 1/8 in on a scored one")},
+            "takes 1/16 in on a smooth back, 1/8 in on a scored one; of pointing, how "
+            "deep the joint is raked")},
     {.name = "faces",
      .kind = GB_KEY_CHOICE,
      .choices = FACES,
@@ -282,14 +283,14 @@ static const gb_key LAYER_KEYS[] = {
      .least = "1 in",
      .most = "1000 ft",
      .offset = offsetof(gb_layer, joint_length),
-     .help = N_("joint: in all, for one piece")},
+     .help = N_("joint and pointing: in all, for one piece")},
     {.name = "joint_width",
      .kind = GB_KEY_QUANTITY,
      .quantity = GB_LENGTH,
      .least = "1/16 in",
      .most = "4 in",
      .offset = offsetof(gb_layer, joint_width),
-     .help = N_("joint: across")},
+     .help = N_("joint and pointing: across")},
     {.name = "volume",
      .kind = GB_KEY_QUANTITY,
      .quantity = GB_VOLUME,

@@ -28,10 +28,12 @@ static void add_take(gb_builder *b, const gb_take *t) {
     gb_figure depth = gb_num("depth", GB_SHOW_LENGTH, t->depth.m);
     gb_figure length = gb_num("length", GB_SHOW_LENGTH, t->piece->length.m);
     gb_figure width = gb_num("width", GB_SHOW_LENGTH, t->piece->width.m);
+    gb_figure joint = gb_num("length", GB_SHOW_LENGTH, t->layer->joint_length.m);
+    gb_figure across = gb_num("width", GB_SHOW_LENGTH, t->layer->joint_width.m);
     if (t->layer->kind == GB_JOINT)
-        GB_ADD(b, JOINT, name, count, depth,
-               gb_num("length", GB_SHOW_LENGTH, t->layer->joint_length.m),
-               gb_num("width", GB_SHOW_LENGTH, t->layer->joint_width.m));
+        GB_ADD(b, JOINT, name, count, depth, joint, across);
+    else if (t->layer->kind == GB_POINTING)
+        GB_ADD(b, POINTING, name, count, depth, joint, across);
     else if (isnan(t->area.m2))
         GB_ADD(b, VOLUME_PIECES, name, count,
                gb_num("volume", GB_SHOW_VOLUME, t->each.m3));

@@ -157,10 +157,13 @@ gb_figure gb_money_fig(const char *name, gb_money money, int decimals) {
 }
 
 gb_row gb_kind_row(gb_builder *b, gb_layer_kind kind) {
-    static const gb_row_code KINDS[] = {
-        [GB_BED] = GB_ROW_KIND_BED,     [GB_SLURRY] = GB_ROW_KIND_SLURRY,
-        [GB_JOINT] = GB_ROW_KIND_JOINT, [GB_SLAB] = GB_ROW_KIND_SLAB,
-        [GB_CORE] = GB_ROW_KIND_CORE,   [GB_VOLUME_LAYER] = GB_ROW_KIND_VOLUME};
+    static const gb_row_code KINDS[] = {[GB_BED] = GB_ROW_KIND_BED,
+                                        [GB_SLURRY] = GB_ROW_KIND_SLURRY,
+                                        [GB_JOINT] = GB_ROW_KIND_JOINT,
+                                        [GB_POINTING] = GB_ROW_KIND_POINTING,
+                                        [GB_SLAB] = GB_ROW_KIND_SLAB,
+                                        [GB_CORE] = GB_ROW_KIND_CORE,
+                                        [GB_VOLUME_LAYER] = GB_ROW_KIND_VOLUME};
     _Static_assert(sizeof KINDS / sizeof KINDS[0] == GB_LAYER_KINDS, "a row for each");
     return gb_make_row(b, KINDS[kind], NULL, 0);
 }

@@ -13,6 +13,8 @@ static const char *const LAYERS[GB_LAYER_KINDS] = {
     [GB_SLURRY] = "kind = \"slurry\";",
     [GB_JOINT] = "kind = \"joint\"; depth = \"1 in\"; joint_length = \"7 ft\";"
                  " joint_width = \"3/8 in\";",
+    [GB_POINTING] = "kind = \"pointing\"; depth = \"3/4 in\"; joint_length = \"7 ft\";"
+                    " joint_width = \"3/8 in\";",
     [GB_SLAB] = "kind = \"slab\"; depth = \"4 in\";",
     [GB_CORE] = "kind = \"core\"; volume = \"2 ft3\";",
     [GB_VOLUME_LAYER] = "kind = \"volume\"; volume = \"2 ft3\";",

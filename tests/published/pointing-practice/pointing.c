@@ -12,7 +12,7 @@ static const pub_figure VOLUME = {"pointing in 1 m2, m3", GEOMETRY, PUB_DERIVED,
 
 Test(published_pointing_practice, joints_of_slabs) {
     double depth = pub_si(GB_LENGTH, "mm", 20);
-    gb_layer layer = {.kind = GB_JOINT,
+    gb_layer layer = {.kind = GB_POINTING,
                       .depths_m = &depth,
                       .depth_count = 1,
                       .joint_length = {3.28},

@@ -228,7 +228,7 @@ Test(bands, stone_and_block) {
 
 /* What is a slurry goes by the layers that a mix fills, all of them, not by its name. */
 Test(bands, a_slurry_is_what_fills_slurries_alone) {
-    const gb_layer_kind kinds[] = {GB_BED,  GB_SLURRY, GB_JOINT,
+    const gb_layer_kind kinds[] = {GB_BED,  GB_SLURRY, GB_JOINT,       GB_POINTING,
                                    GB_SLAB, GB_CORE,   GB_VOLUME_LAYER};
     for (size_t i = 0; i < ROWS_OF(kinds); i++) {
         for (size_t other = 0; other < 2; other++) {

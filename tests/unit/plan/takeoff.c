@@ -87,6 +87,10 @@ Test(takeoff, joint_core_and_plain_volume) {
     cr_expect(fx_same(t.net.m3 / FT3, 135.0 / 1728), "%.6f", t.net.m3 / FT3);
     cr_expect(isnan(t.area.m2), "a joint has no bedded area");
     cr_expect(fx_same(t.depth.m, IN), "a joint has a depth");
+    joint->kind = GB_POINTING;
+    cr_expect(gb_take_off(&f.pieces[0], joint, &t) == GB_OK);
+    cr_expect(fx_same(t.net.m3 / FT3, 135.0 / 1728), "pointing has a joint's size");
+    cr_expect(isnan(t.area.m2) && fx_same(t.depth.m, IN), "and its depth");
     const gb_layer_kind kinds[] = {GB_CORE, GB_VOLUME_LAYER};
     for (size_t i = 0; i < ROWS_OF(kinds); i++) {
         gb_layer plain = {.kind = kinds[i], .volume = {0.25 * FT3}};
@@ -184,7 +188,7 @@ Test(takeoff, refuses_no_pieces_and_no_depth) {
     row.count = 0;
     lay(&f, &row);
     expect_refused(&f.pieces[0], &f.layers[0][0], "count", 0);
-    const gb_layer_kind kinds[] = {GB_BED, GB_SLAB, GB_JOINT};
+    const gb_layer_kind kinds[] = {GB_BED, GB_SLAB, GB_JOINT, GB_POINTING};
     for (size_t i = 0; i < ROWS_OF(kinds); i++) {
         lay(&f, &LAID[0]);
         f.layers[0][0].kind = kinds[i];
@@ -328,7 +332,7 @@ Test(takeoff, refuses_two_negatives) {
 /* A reading that no bed has is a slip of the hand, though the mean be over zero; and
    wherever it stands. */
 Test(takeoff, refuses_a_bad_reading_of_several) {
-    const gb_layer_kind kinds[] = {GB_BED, GB_SLURRY, GB_SLAB, GB_JOINT};
+    const gb_layer_kind kinds[] = {GB_BED, GB_SLURRY, GB_SLAB, GB_JOINT, GB_POINTING};
     for (size_t k = 0; k < ROWS_OF(kinds); k++) {
         for (size_t i = 0; i < FX_BADS; i++) {
             for (size_t at = 0; at < 3; at++) {
