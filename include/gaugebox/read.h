@@ -59,6 +59,18 @@ const gb_mix *gb_mix_find(gb_mix_table *table, gb_ref id, const char *file);
 /* All mixes of all families, sorted by id. False with faults reported. */
 bool gb_mix_list(gb_mix_table *table, const gb_mix *const **mixes, size_t *count);
 
+/* The mixes of one family, sorted by id; no other family's file is read. False with
+   faults reported; one that is not known is a fault at `file`:`line`. */
+bool gb_mix_list_family(gb_mix_table *table, gb_ref name, const char *file,
+                        const gb_mix *const **mixes, size_t *count);
+
+/* What files call each gb_layer_kind, in its order; ends in NULL. */
+extern const char *const GB_LAYER_WORDS[];
+
+/* The one of the `known` words (they end in NULL) that is nearest to one which is none of
+   them; NULL when none is near. */
+const char *gb_nearest_of(const char *word, const char *const *known);
+
 /* The material of that name, or NULL; reads the materials on the first call. */
 const gb_material *gb_material_find(gb_mix_table *table, const char *name);
 

@@ -150,6 +150,7 @@ typedef struct gb_priced {
 gb_status gb_price_sheet(const gb_priced *priced, gb_style style, gb_arena *arena,
                          gb_sheet *sheet) GB_MUST_USE;
 
+/* A block for each family; `mixes` are sorted by id. */
 gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_style style,
                             gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
 

@@ -2,12 +2,18 @@
 #include "words/words.h"
 
 #include <math.h>
+#include <stdio.h>
+#include <string.h>
 
-enum { KEY_MAKE = 3001, KEY_BAGS, KEY_AREA, KEY_DEPTH, KEY_WASTE, KEY_BUCKET };
+/* As they are typed, in every language. */
+#define LAYERS "bed, slurry, joint, pointing, slab, core, volume"
+
+enum { KEY_MAKE = 3001, KEY_BAGS, KEY_AREA, KEY_DEPTH, KEY_WASTE, KEY_BUCKET, KEY_FOR };
 
 typedef struct input {
     gb_common common;
-    const char *id;
+    const char *id; /* of a mix, or a family's name; NULL: all */
+    unsigned uses;  /* only mixes with all of these bits */
     double make_m3, bags, area_m2, depth_m, waste, bucket_m3;
 } input;
 
@@ -20,6 +26,10 @@ static const struct argp_option OPTIONS[] = {
     {"waste", KEY_WASTE, N_("SHARE"), 0, N_("extra on --make or --area, as 10%"), 0},
     {"bucket", KEY_BUCKET, N_("VOLUME"), 0,
      N_("level bucket to its line; 1/2 ft3 without it"), 0},
+    {"for", KEY_FOR, N_("USE"), 0,
+     N_("list only what may fill such a layer: bed, slurry, joint, pointing, slab, core "
+        "or volume; twice: both"),
+     0},
     {0}};
 
 static double parse_bags(struct argp_state *state, const char *arg) {
@@ -55,6 +65,27 @@ static double parse_area(struct argp_state *state, const char *arg) {
     return gb_option_quantity(state, "--area", GB_AREA, arg);
 }
 
+/* The bit of one use; a word that is none ends the program. */
+static unsigned parse_use(struct argp_state *state, const char *arg) {
+    for (unsigned k = 0; k < GB_LAYER_KINDS; k++)
+        if (strcmp(arg, GB_LAYER_WORDS[k]) == 0)
+            return 1u << k;
+    const char *near = gb_nearest_of(arg, GB_LAYER_WORDS);
+    if (near != NULL)
+        argp_error(state,
+                   gb_tr("--for '%.*s' is not known, did you mean '%s'? known are: %s"),
+                   gb_cut(arg, 60), arg, near, LAYERS);
+    else
+        argp_error(state, gb_tr("--for '%.*s' is not known; known are: %s"),
+                   gb_cut(arg, 60), arg, LAYERS);
+    return 0;
+}
+
+/* A mix has a slash in its id, a family has none. */
+static bool names_mix(const input *in) {
+    return in->id != NULL && strchr(in->id, '/') != NULL;
+}
+
 /* Exactly one of the three questions, or none; depth belongs to area. */
 static void check_question(struct argp_state *state, const input *in) {
     int asked = !isnan(in->make_m3) + !isnan(in->bags) + !isnan(in->area_m2);
@@ -73,8 +104,10 @@ static void check_question(struct argp_state *state, const input *in) {
                   "at least 0.1 L together"));
     if (in->waste > 0 && isnan(in->make_m3) && isnan(in->area_m2))
         argp_error(state, gb_tr("--waste goes with --make or --area"));
-    if (asked > 0 && in->id == NULL)
+    if (asked > 0 && !names_mix(in))
         argp_error(state, gb_tr("of which mix? name it, as bed/stiff-1-4"));
+    if (in->uses != 0 && names_mix(in))
+        argp_error(state, gb_tr("--for lists mixes; it does not go with a single one"));
 }
 
 static error_t parse_option(int key, char *arg, struct argp_state *state, input *in) {
@@ -99,6 +132,9 @@ static error_t parse_option(int key, char *arg, struct argp_state *state, input 
                        gb_tr("--waste '%.*s' is out of bounds; write a share of at most "
                              "100%%, such as 10%%"),
                        gb_cut(arg, 60), arg);
+        return 0;
+    case KEY_FOR:
+        in->uses |= parse_use(state, arg);
         return 0;
     case KEY_BUCKET:
         in->bucket_m3 = gb_option_quantity(state, "--bucket", GB_VOLUME, arg);
@@ -128,12 +164,42 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
     }
 }
 
+/* Keeps the mixes with all the uses asked for. False with the fault told when there is
+   none: an empty list would look like a table without mixes. */
+static bool keep_uses(gb_run *run, const input *in, const gb_mix *const **mixes,
+                      size_t *count) {
+    const gb_mix **kept = gb_arena_take(&run->arena, *count + 1, sizeof(const gb_mix *));
+    run->diags.no_memory = run->diags.no_memory || kept == NULL;
+    size_t n = 0;
+    for (size_t i = 0; kept != NULL && i < *count; i++)
+        if (((*mixes)[i]->uses & in->uses) == in->uses)
+            kept[n++] = (*mixes)[i];
+    *mixes = kept;
+    *count = n;
+    if (kept == NULL || n > 0)
+        return n > 0;
+    if (in->id == NULL)
+        (void)fputs(gb_tr("gaugebox mix: error: no mix is for all of these uses; ask for "
+                          "one use at a time\n"),
+                    stderr);
+    else
+        (void)fprintf(stderr,
+                      gb_tr("gaugebox mix: error: family '%.*s' has no mix for that use; "
+                            "leave the family out to see those of the others\n"),
+                      gb_cut(in->id, 60), in->id);
+    run->told = GB_EXIT_FAULT;
+    return false;
+}
+
 static gb_status list_mixes(gb_run *run, const input *in) {
     const gb_mix *const *mixes = NULL;
     size_t count = 0;
     gb_sheet sheet;
-    if (!gb_mix_list(run->table, &mixes, &count))
-        return GB_OK; /* the faults are in the run */
+    bool read = in->id == NULL ? gb_mix_list(run->table, &mixes, &count)
+                               : gb_mix_list_family(run->table, (gb_ref){in->id, 0},
+                                                    "gaugebox mix", &mixes, &count);
+    if (!read || (in->uses != 0 && !keep_uses(run, in, &mixes, &count)))
+        return GB_OK; /* the faults are told, or in the run */
     gb_style style = gb_run_style(&in->common, GB_US);
     gb_status status = gb_mix_list_sheet(mixes, count, style, &run->arena, &sheet);
     if (status == GB_OK)
@@ -171,9 +237,10 @@ static int run_mix(int argc, char **argv) {
     const struct argp argp = {
         .options = OPTIONS,
         .parser = parse,
-        .args_doc = N_("[MIX]"),
-        .doc = N_("Lists the mix table, or tells how to gauge one MIX; "
-                  "without an amount, one bag of it."),
+        .args_doc = N_("[FAMILY|MIX]"),
+        .doc =
+            N_("Lists the mix table or one FAMILY of it, or tells how to gauge one MIX; "
+               "without an amount, one bag of it."),
         .children = children,
         .argp_domain = GB_DOMAIN};
     input in = {.common = {.no_csv = true},
@@ -187,7 +254,7 @@ static int run_mix(int argc, char **argv) {
     if (!gb_run_start(&run, &in.common))
         return GB_EXIT_IO;
     gb_status status = GB_OK;
-    if (in.id == NULL) {
+    if (!names_mix(&in)) {
         status = list_mixes(&run, &in);
     } else {
         const gb_mix *mix = gb_mix_find(run.table, (gb_ref){in.id, 0}, "gaugebox mix");

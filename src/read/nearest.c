@@ -1,5 +1,7 @@
 #include "read/nearest.h"
 
+#include "gaugebox/read.h"
+
 #include <string.h>
 
 enum { LONGEST = 63 };
@@ -42,4 +44,12 @@ void gb_nearest_offer(gb_nearest *nearest, const char *candidate) {
         nearest->best = candidate;
         nearest->distance = d;
     }
+}
+
+const char *gb_nearest_of(const char *word, const char *const *known) {
+    gb_nearest nearest;
+    gb_nearest_init(&nearest, word);
+    for (size_t i = 0; known[i] != NULL; i++)
+        gb_nearest_offer(&nearest, known[i]);
+    return nearest.best;
 }

@@ -35,9 +35,6 @@ extern const gb_schema GB_MATERIAL_SCHEMA;
 extern const gb_schema GB_MIX_SCHEMA;
 extern const gb_schema GB_PRICE_SCHEMA;
 
-/* The words for gb_layer_kind, in its order; used by jobs and by mixes. */
-extern const char *const GB_LAYER_WORDS[];
-
 /* Bits for keys that every file begins with. */
 #define GB_FORMAT_KEY(type)                                                              \
     {                                                                                    \

@@ -13,6 +13,7 @@
 /* One family's file in one folder, once it was read. */
 typedef struct family {
     struct family *next;
+    const char *name;
     const char *file;
     gb_mix *list;
     size_t count;
@@ -327,6 +328,11 @@ static family *read_family(gb_mix_table *t, const char *file, const char *id,
         t->diags->no_memory = true;
         return NULL;
     }
+    gb_text name;
+    gb_text_init(&name, t->arena);
+    gb_text_add_bytes(&name, id, family_length);
+    t->diags->no_memory = t->diags->no_memory || name.failed;
+    f->name = gb_text_get(&name);
     f->file = file;
     f->next = t->families;
     t->families = f;
@@ -438,9 +444,13 @@ static void read_folder(gb_mix_table *t, const char *folder) {
     (void)closedir(dir);
 }
 
-bool gb_mix_list(gb_mix_table *table, const gb_mix *const **mixes, size_t *count) {
-    for (size_t i = 0; i < table->folder_count; i++)
-        read_folder(table, table->folders[i]);
+static bool is_named(const family *f, const char *name) {
+    return name == NULL || strcmp(f->name, name) == 0;
+}
+
+/* The mixes of the family of that name, or of all when it is NULL, that were read. */
+static bool collect(gb_mix_table *table, const char *name, const gb_mix *const **mixes,
+                    size_t *count) {
     if (gb_diags_any(table->diags))
         return false;
     size_t all = 0;
@@ -453,7 +463,7 @@ bool gb_mix_list(gb_mix_table *table, const gb_mix *const **mixes, size_t *count
     }
     size_t n = 0;
     for (family *f = table->families; f != NULL; f = f->next)
-        for (size_t i = 0; i < f->count; i++) {
+        for (size_t i = 0; is_named(f, name) && i < f->count; i++) {
             gb_ref id = {f->list[i].id, 0};
             /* A mix of an earlier folder hides one of the same id. */
             if (gb_mix_find(table, id, f->file) == &f->list[i])
@@ -463,4 +473,91 @@ bool gb_mix_list(gb_mix_table *table, const gb_mix *const **mixes, size_t *count
     *mixes = list;
     *count = n;
     return true;
+}
+
+bool gb_mix_list(gb_mix_table *table, const gb_mix *const **mixes, size_t *count) {
+    for (size_t i = 0; i < table->folder_count; i++)
+        read_folder(table, table->folders[i]);
+    return collect(table, NULL, mixes, count);
+}
+
+/* ---- one family ------------------------------------------------------------------ */
+
+static int by_text(const void *a, const void *b) {
+    const char *const *x = a;
+    const char *const *y = b;
+    return strcmp(*x, *y);
+}
+
+/* The names of the families read so far, each once; ends in NULL. */
+static const char **family_names(gb_mix_table *t) {
+    size_t all = 0;
+    for (family *f = t->families; f != NULL; f = f->next)
+        all++;
+    const char **names = gb_arena_take(t->arena, all + 1, sizeof *names);
+    if (names == NULL)
+        return NULL;
+    all = 0;
+    for (family *f = t->families; f != NULL; f = f->next)
+        names[all++] = f->name;
+    qsort((void *)names, all, sizeof *names, by_text);
+    size_t n = 0;
+    for (size_t i = 0; i < all; i++)
+        if (n == 0 || strcmp(names[n - 1], names[i]) != 0)
+            names[n++] = names[i];
+    names[n] = NULL;
+    return names;
+}
+
+/* A mix whose own name that is, its family left out. */
+static const char *id_of_name(const gb_mix_table *t, const char *name) {
+    for (const family *f = t->families; f != NULL; f = f->next)
+        for (size_t i = 0; i < f->count; i++)
+            if (strcmp(f->list[i].name, name) == 0)
+                return f->list[i].id;
+    return NULL;
+}
+
+static void report_no_family(gb_mix_table *t, gb_ref name, const char *file) {
+    for (size_t i = 0; i < t->folder_count; i++)
+        read_folder(t, t->folders[i]);
+    gb_text known;
+    gb_text_init(&known, t->arena);
+    const char **names = family_names(t);
+    for (size_t i = 0; names != NULL && names[i] != NULL; i++) {
+        gb_text_add(&known, i > 0 ? ", " : "");
+        gb_text_add(&known, names[i]);
+    }
+    if (names == NULL || known.failed) {
+        t->diags->no_memory = true;
+        return;
+    }
+    const char *near = gb_nearest_of(name.text, names);
+    if (near == NULL)
+        near = id_of_name(t, name.text);
+    if (near != NULL)
+        gb_report(t->diags, file, name.line,
+                  "family '%s' is not known; did you mean '%s'? known are: %s", name.text,
+                  near, gb_text_get(&known));
+    else
+        gb_report(t->diags, file, name.line, "family '%s' is not known; known are: %s",
+                  name.text, gb_text_get(&known));
+}
+
+bool gb_mix_list_family(gb_mix_table *table, gb_ref name, const char *file,
+                        const gb_mix *const **mixes, size_t *count) {
+    size_t length = strlen(name.text);
+    bool shaped = length > 0 && strpbrk(name.text, "./") == NULL &&
+                  strcmp(name.text, MATERIALS) != 0;
+    bool found = false;
+    for (size_t i = 0; shaped && i < table->folder_count; i++) {
+        const char *path = path_of(table, table->folders[i], name.text, length);
+        if (access(path, F_OK) != 0)
+            continue;
+        (void)read_family(table, path, name.text, length);
+        found = true;
+    }
+    if (!found)
+        report_no_family(table, name, file);
+    return found && collect(table, name.text, mixes, count);
 }

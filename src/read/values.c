@@ -330,14 +330,11 @@ static int choice_of(gb_reader *r, const config_setting_t *s, const gb_key *key)
         return -1;
     int index = choice_index(key, word);
     if (index < 0) {
-        gb_nearest nearest;
-        gb_nearest_init(&nearest, word);
-        for (int i = 0; key->choices[i] != NULL; i++)
-            gb_nearest_offer(&nearest, key->choices[i]);
-        if (nearest.best != NULL)
+        const char *near = gb_nearest_of(word, key->choices);
+        if (near != NULL)
             gb_report(r->diags, r->file, line_of(s),
                       "'%s': \"%s\" is not known, did you mean \"%s\"?; write %s",
-                      key->name, cut(r, word), nearest.best, needed(r, key));
+                      key->name, cut(r, word), near, needed(r, key));
         else
             gb_report(r->diags, r->file, line_of(s),
                       "'%s': \"%s\" is not known; write %s", key->name, cut(r, word),

@@ -1,6 +1,7 @@
 #include "write/gauge_rows.h"
 
 #include <math.h>
+#include <string.h>
 
 static gb_figure uses_fig(gb_builder *b, unsigned uses) {
     gb_row rows[GB_LAYER_KINDS];
@@ -11,16 +12,49 @@ static gb_figure uses_fig(gb_builder *b, unsigned uses) {
     return gb_rows_fig(b, "uses", rows, n);
 }
 
+static size_t family_length(const gb_mix *mix) {
+    return strcspn(mix->id, "/");
+}
+
+static bool same_family(const gb_mix *a, const gb_mix *b) {
+    size_t length = family_length(a);
+    return length == family_length(b) && strncmp(a->id, b->id, length) == 0;
+}
+
+static gb_figure family_fig(gb_builder *b, const gb_mix *mix) {
+    gb_text name;
+    gb_text_init(&name, b->arena);
+    gb_text_add_bytes(&name, mix->id, family_length(mix));
+    b->failed = b->failed || name.failed;
+    return gb_txt("family", gb_text_get(&name));
+}
+
+static void add_purpose(gb_builder *b, const gb_mix *mix) {
+    GB_ADD(b, FOR, gb_words_fig(b, "purpose", &mix->purpose));
+    if (mix->not_for.count > 0)
+        GB_ADD(b, NOT_FOR, gb_words_fig(b, "what", &mix->not_for));
+}
+
+static void add_entry(gb_builder *b, const gb_mix *mix) {
+    GB_ADD(b, LIST_MIX, gb_txt("id", mix->id), uses_fig(b, mix->uses));
+    GB_ADD(b, LIST_NAME, gb_words_fig(b, "title", &mix->title));
+    add_purpose(b, mix);
+}
+
 gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_style style,
                             gb_arena *arena, gb_sheet *sheet) {
     gb_builder b;
     gb_builder_init(&b, style, arena);
-    GB_ADD_BARE(&b, LIST_TITLE);
     for (size_t i = 0; i < count; i++) {
-        GB_ADD(&b, LIST_MIX, gb_txt("id", mixes[i]->id), uses_fig(&b, mixes[i]->uses));
-        GB_ADD(&b, LIST_NAME, gb_words_fig(&b, "title", &mixes[i]->title));
+        if (i == 0 || !same_family(mixes[i - 1], mixes[i])) {
+            if (i > 0)
+                gb_end_block(&b);
+            GB_ADD(&b, LIST_FAMILY, family_fig(&b, mixes[i]));
+        }
+        add_entry(&b, mixes[i]);
     }
-    gb_end_block(&b);
+    if (count > 0)
+        gb_end_block(&b);
     return gb_finish_sheet(&b, "mixes", sheet);
 }
 
@@ -47,9 +81,7 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_style style, gb_arena *arena
     const gb_gauge gauge = {q->bucket, gb_sand_moisture(GB_DAMP)};
     GB_ADD(&b, TITLE, gb_words_fig(&b, "title", &mix->title));
     GB_ADD(&b, MIX_ID, gb_txt("id", mix->id));
-    GB_ADD(&b, FOR, gb_words_fig(&b, "purpose", &mix->purpose));
-    if (mix->not_for.count > 0)
-        GB_ADD(&b, NOT_FOR, gb_words_fig(&b, "what", &mix->not_for));
+    add_purpose(&b, mix);
     add_question(&b, q);
     if (mix->part_count > 0)
         GB_ADD(&b, BATCH, gb_parts_fig(&b, mix, &q->recipe, q->bags, &gauge));

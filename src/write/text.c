@@ -257,7 +257,8 @@ static void write_row(block_writer *w, const gb_row *row, const char *cells,
     gb_text_init(&words, &w->scratch);
     const char *label = WORDS[row->code].label;
     bool shown = label != NULL && !repeats(row, w->label) && label[0] != '\0';
-    if (shown)
+    /* What stands at the margin begins anew: the next label is that of another thing. */
+    if (shown || label == NULL)
         w->label = label;
     size_t count = cells == NULL ? 0 : gb_count_cells(cells);
     if (count > 0)

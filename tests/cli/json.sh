@@ -37,9 +37,13 @@ for job in "$top"/tests/jobs/*-good/job.cfg; do
     make_json 0 sheet "$job" --explain
 done
 make_json 0 mix
-for mix in $("$program" mix | grep -oE '^[a-z]+/[a-z0-9-]+'); do
+make_json 0 mix bed
+make_json 0 mix --for pointing
+make_json 0 mix mortar --for core
+for mix in $("$program" mix | grep -oE '^[a-z0-9-]+/[a-z0-9-]+'); do
     make_json 0 mix "$mix"
     make_json 0 mix "$mix" --make 2ft3 --waste 10%
+    make_json 0 mix "$mix" --units metric
 done
 make_json 1 check "$top"/tests/jobs/five-faults-sorted/job.cfg "$top"/examples/library-entrance/job.cfg
 make_json 3 check nowhere.cfg

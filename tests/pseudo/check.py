@@ -224,9 +224,16 @@ def sheets():
 
 
 def mixes():
+    families = {word for mix in MIXES for word in mix.split("/")[0].split("-")}
+    for words in (["mix"], ["mix", "bed"], ["mix", "--for", "pointing"],
+                  ["mix", "mortar", "--for", "core"]):
+        listed = run(*words)[0]
+        no_plain_words(" ".join(words), listed, families)
+        no_long_line(" ".join(words), listed)
+        # Ids stand at the margin, as labels do.
+        no_cut_label(" ".join(words), re.sub(r"^\S+/.*\n", "", listed, flags=re.M))
+        seen("lists")
     listed = run("mix")[0]
-    no_plain_words("mix", listed)
-    no_long_line("mix", listed)
     for mix in MIXES:
         if mix not in listed:
             fault("mix", f"{mix} is not listed")
@@ -240,7 +247,7 @@ def look_at_faults(what, text):
     for line in text.split("\n"):
         line = re.sub(r"^(?:gaugebox mix|\S+?):(?:\d+:)? ", "", line)
         line = re.sub(r"\b(?:%s)\b" % "|".join(MATERIALS), "", line)
-        line = re.sub(r": (?:[a-z_]+, )+[a-z_]+$", ":", line)  # known keys, uses
+        line = re.sub(r": (?:[a-z0-9_-]+, )+[a-z0-9_-]+$", ":", line)  # known keys, uses
         line = re.sub(r"(?<=: )[a-z_]+ = ", "", without_quoted(line))
         line = without_theirs(line)
         no_plain_words(what, line, LAYER_KINDS)
@@ -333,12 +340,14 @@ def usage_faults():
                   ["mix", "--waste", "10%"], ["mix", "--waste", "900%", "--bags", "1"],
                   ["mix", "--bags", "1"], ["mix", "--units", "x"], ["mix", "--format", "x"],
                   ["mix", "--format", "csv"], ["starter", "--format", "json"],
-                  ["mix", "x", "--area", "1 m2", "--depth", "9 m"],
-                  ["mix", "x", "--bucket", "9 m3", "--bags", "1"]):
+                  ["mix", "x/x", "--area", "1 m2", "--depth", "9 m"],
+                  ["mix", "x/x", "--bucket", "9 m3", "--bags", "1"],
+                  ["mix", "--for", "bedd"], ["mix", "--for", "x"],
+                  ["mix", "bed", "--bags", "1"], ["mix", "x/x", "--for", "bed"]):
         text = run(*words, status=(2,))[1]
         text = re.sub(r"^gaugebox \w+: ", "", re.sub(r"--[a-z]+", "", text))
         text = re.sub(r"Try `.*", "", text, flags=re.S)
-        no_plain_words(" ".join(words), without_theirs(without_quoted(text)))
+        no_plain_words(" ".join(words), without_theirs(without_quoted(text)), LAYER_KINDS)
         seen("usage faults")
 
 
@@ -406,9 +415,9 @@ def main():
     for look in (sheets, mixes, checks, cases, keys, starter, helps, usage_faults,
                  ways_to_choose):
         look()
-    least = {"sheets of examples": 12, "sheets of tests": 30, "csv lines": 40, "mixes": 50,
+    least = {"sheets of examples": 12, "sheets of tests": 30, "csv lines": 40, "mixes": 50, "lists": 4,
              "fault lines": 100, "faults of cases": 25, "keys": 80, "starter lines": 40, "helps": 9,
-             "usage faults": 19, "ways to choose": 4, "labels": 500, "table rows": 100, "sums": 9, "layers": 5}
+             "usage faults": 23, "ways to choose": 4, "labels": 500, "table rows": 100, "sums": 9, "layers": 5}
     for kind, count in least.items():
         if looked_at.get(kind, 0) < count:
             fault("the check itself", f"looked at {looked_at.get(kind, 0)} {kind}")

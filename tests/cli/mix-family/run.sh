@@ -1,0 +1,4 @@
+"$GAUGEBOX" mix bed
+echo "exit $?"
+"$GAUGEBOX" mix grout --format json
+echo "exit $?"
