@@ -179,4 +179,26 @@ typedef struct gb_water_row {
 gb_status gb_water_to_add(const gb_mix *mix, const gb_recipe *recipe, gb_share moisture,
                           double bags, gb_water_row *row) GB_MUST_USE;
 
+/* A size at which a layer is commonly laid, to compare mixes by what one bag covers. */
+typedef struct gb_cover {
+    gb_layer_kind kind;
+    gb_length width; /* of a joint; NaN: the layer covers an area */
+    gb_length depth;
+} gb_cover;
+
+/* The common sizes of beds, slurries, joints, pointing and slabs in that system, in the
+   order of gb_layer_kind. Common practice. Returns how many there are. */
+size_t gb_common_covers(gb_system system, const gb_cover **list);
+
+/* What a volume of wet mix covers at that size, nothing lost: an area, or a length of
+   joint. */
+gb_area gb_area_covered(gb_volume volume, const gb_cover *at);
+gb_length gb_joint_covered(gb_volume volume, const gb_cover *at);
+
+/* What one bag brings into its yield, in each volume of wet mix. */
+gb_density gb_in_wet(gb_mass of_one_bag, gb_volume yield);
+
+/* The volume by which mixes are priced: 1 yd3, in metric units 1 m3. */
+gb_volume gb_compared_volume(gb_system system);
+
 #endif

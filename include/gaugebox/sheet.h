@@ -17,7 +17,9 @@ typedef enum gb_show {
     GB_SHOW_NUMBER,   /* two decimals */
     GB_SHOW_FRACTION, /* as 2-3/8, to thirty-seconds */
     GB_SHOW_QUARTERS,
+    GB_SHOW_PARTS, /* volumes in a proportion, as they were stated */
     GB_SHOW_LENGTH,
+    GB_SHOW_RUN,         /* a long length, tenths of ft or m */
     GB_SHOW_AREA,        /* US: 2 decimals of ft2 */
     GB_SHOW_AREA_HALF,   /* US: halves of ft2, as a helper reads them */
     GB_SHOW_VOLUME,      /* US: 2 decimals of ft3, 3 below 1 */
@@ -32,6 +34,7 @@ typedef enum gb_show {
     GB_SHOW_WATER_FINE_CELL,
     GB_SHOW_POT_WATER, /* US: fluid ounces, quarts and litres */
     GB_SHOW_MASS,
+    GB_SHOW_DENSITY,
     GB_SHOW_TEMP,
     GB_SHOW_SPEED,
     GB_SHOW_SHARE,
@@ -102,6 +105,7 @@ typedef struct gb_about {
     const gb_pot *pot;
     const gb_caution *caution;
     const gb_hold *hold;
+    const gb_cover *cover;
     const gb_supply_need *supply;
     const gb_buy_line *line;
 } gb_about;

@@ -34,10 +34,17 @@ gb_mixed gb_mixed_of(const gb_about *about);
 
 const gb_why *gb_why_bag(gb_explainer *x, const gb_mixed *m);
 const gb_why *gb_why_part_mass(gb_explainer *x, const gb_mixed *m, size_t part);
+/* Loose volumes of a part in the proportion. */
+const gb_why *gb_why_part_volume(gb_explainer *x, const gb_mixed *m, size_t part,
+                                 const char *name);
 const gb_why *gb_why_bulk(gb_explainer *x, const gb_material *material);
 const gb_why *gb_why_pack(gb_explainer *x, const gb_job *job,
                           const gb_material *material);
 const gb_why *gb_why_sand(gb_explainer *x, const gb_mixed *m);
+/* Cement and lime. */
+const gb_why *gb_why_binder(gb_explainer *x, const gb_mixed *m);
+/* All that is not water: "dry", or the "bag" of a blend. */
+const gb_why *gb_why_dry(gb_explainer *x, const gb_mixed *m);
 /* Water of one bag in all: the least, the usual, the most. */
 const gb_why *gb_why_water(gb_explainer *x, const gb_mixed *m, gb_which_water which);
 /* Mass of one bag's batch with its usual water. */
@@ -51,6 +58,28 @@ const gb_why *gb_why_life(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_life_in_heat(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_mix_time(gb_explainer *x, const char *name, const gb_mixed *m,
                               const double *s);
+
+/* ---- reference.c: one bag and one volume of a mix, to compare -----------------------
+ */
+
+const gb_why *gb_why_loose_parts(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_part_ratio(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_part_share(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_part_in_wet(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_blend_in_wet(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_water_in_wet(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_fresh_density(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_water_to_dry(gb_explainer *x, const gb_about *about,
+                                  gb_which_water which);
+const gb_why *gb_why_water_to_binder(gb_explainer *x, const gb_about *about,
+                                     gb_which_water which);
+const gb_why *gb_why_compared_volume(gb_explainer *x);
+const gb_why *gb_why_bags_in_volume(gb_explainer *x, const gb_about *about);
+/* Of the size that the row is about. */
+const gb_why *gb_why_cover_depth(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_cover_width(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_cover_area(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_cover_length(gb_explainer *x, const gb_about *about);
 
 /* ---- batches.c: how many, how large, what they cover ------------------------------- */
 

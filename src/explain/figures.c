@@ -325,6 +325,39 @@ static const gb_why *wanted(gb_explainer *x, const gb_about *a) {
                    N_("the option --make, or --area by --depth, and --waste on it"));
 }
 
+/* ---- for reference ------------------------------------------------------------------
+ */
+
+static const gb_why *part_mass(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return gb_why_part_mass(x, &m, a->part);
+}
+static const gb_why *wet(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return gb_why_wet(x, &m);
+}
+static const gb_why *compared_volume(gb_explainer *x, const gb_about *a) {
+    (void)a;
+    return gb_why_compared_volume(x);
+}
+
+/* The three water figures of one bag in all, and over the binder or the dry mass. */
+#define WATERS(which, water)                                                             \
+    static const gb_why *which##_in_all(gb_explainer *x, const gb_about *a) {            \
+        gb_mixed m = gb_mixed_of(a);                                                     \
+        return gb_why_water(x, &m, water);                                               \
+    }                                                                                    \
+    static const gb_why *which##_to_binder(gb_explainer *x, const gb_about *a) {         \
+        return gb_why_water_to_binder(x, a, water);                                      \
+    }                                                                                    \
+    static const gb_why *which##_to_dry(gb_explainer *x, const gb_about *a) {            \
+        return gb_why_water_to_dry(x, a, water);                                         \
+    }
+WATERS(least, GB_FIRST_WATER)
+WATERS(usual, GB_USUAL_WATER)
+WATERS(most, GB_MOST_WATER)
+#undef WATERS
+
 /* ---- weather ----------------------------------------------------------------------- */
 
 #define WEATHER(name, unit, member)                                                      \
@@ -487,6 +520,35 @@ static const struct {
     {GB_ROW_QUESTION_VOLUME, "bags", gb_why_bags},
     {GB_ROW_QUESTION_VOLUME, "volume", wanted},
     {GB_ROW_QUESTION_VOLUME, "whole", asked_whole},
+    {GB_ROW_PART_VOLUME, "loose", gb_why_loose_parts},
+    {GB_ROW_PART_LINE, "ratio", gb_why_part_ratio},
+    {GB_ROW_PART_LINE, "share", gb_why_part_share},
+    {GB_ROW_PART_LINE, "mass", part_mass},
+    {GB_ROW_PART_LINE, "density", gb_why_part_in_wet},
+    {GB_ROW_BLEND_LINE, "mass", bag},
+    {GB_ROW_BLEND_LINE, "density", gb_why_blend_in_wet},
+    {GB_ROW_WATER_LINE, "share", usual_to_dry},
+    {GB_ROW_WATER_LINE, "mass", usual_in_all},
+    {GB_ROW_WATER_LINE, "density", gb_why_water_in_wet},
+    {GB_ROW_WET_LINE, "mass", wet},
+    {GB_ROW_WET_LINE, "density", gb_why_fresh_density},
+    {GB_ROW_WATER_LIMITS, "least", least_in_all},
+    {GB_ROW_WATER_LIMITS, "usual", usual_in_all},
+    {GB_ROW_WATER_LIMITS, "most", most_in_all},
+    {GB_ROW_WATER_TO_BINDER, "least", least_to_binder},
+    {GB_ROW_WATER_TO_BINDER, "usual", usual_to_binder},
+    {GB_ROW_WATER_TO_BINDER, "most", most_to_binder},
+    {GB_ROW_WATER_TO_BLEND, "least", least_to_dry},
+    {GB_ROW_WATER_TO_BLEND, "usual", usual_to_dry},
+    {GB_ROW_WATER_TO_BLEND, "most", most_to_dry},
+    {GB_ROW_YIELD, "yield", yield},
+    {GB_ROW_PER_VOLUME, "volume", compared_volume},
+    {GB_ROW_PER_VOLUME, "bags", gb_why_bags_in_volume},
+    {GB_ROW_COVER_AREA, "depth", gb_why_cover_depth},
+    {GB_ROW_COVER_AREA, "area", gb_why_cover_area},
+    {GB_ROW_COVER_JOINT, "width", gb_why_cover_width},
+    {GB_ROW_COVER_JOINT, "depth", gb_why_cover_depth},
+    {GB_ROW_COVER_JOINT, "length", gb_why_cover_length},
     {GB_ROW_LIFE, "life", plain_life},
     {GB_ROW_LIFE, "hot", gb_why_life_in_heat},
     {ANY_ROW, "length", length},

@@ -58,7 +58,7 @@ const gb_why *gb_why_bulk(gb_explainer *x, const gb_material *m) {
                      gb_text_source(x, &m->source));
 }
 
-static const gb_why *part_volume(gb_explainer *x, const gb_mixed *m, size_t i,
+const gb_why *gb_why_part_volume(gb_explainer *x, const gb_mixed *m, size_t i,
                                  const char *name) {
     const gb_part *p = &m->mix->parts[i];
     return gb_stated(x, name, p->material->name, GB_PLAIN, &p->volume,
@@ -78,8 +78,9 @@ const gb_why *gb_why_part_mass(gb_explainer *x, const gb_mixed *m, size_t i) {
                   gb_text_source(x, &first->source));
     return GB_WHY(x, "mass", GB_MASS, m->recipe->part[i].kg,
                   "bag / (first_parts * first_bulk) * parts * bulk",
-                  GB_INPUTS(bag, part_volume(x, m, 0, "first_parts"), first_bulk,
-                            part_volume(x, m, i, "parts"), gb_why_bulk(x, material)),
+                  GB_INPUTS(bag, gb_why_part_volume(x, m, 0, "first_parts"), first_bulk,
+                            gb_why_part_volume(x, m, i, "parts"),
+                            gb_why_bulk(x, material)),
                   .of = material->name);
 }
 
@@ -104,10 +105,15 @@ const gb_why *gb_why_sand(gb_explainer *x, const gb_mixed *m) {
     return mass_of_kinds(x, m, 1u << GB_SAND, "sand");
 }
 
-static const gb_why *dry(gb_explainer *x, const gb_mixed *m) {
+const gb_why *gb_why_dry(gb_explainer *x, const gb_mixed *m) {
     static const unsigned ALL =
         1u << GB_CEMENT | 1u << GB_LIME | 1u << GB_SAND | 1u << GB_COARSE;
     return m->mix->part_count == 0 ? gb_why_bag(x, m) : mass_of_kinds(x, m, ALL, "dry");
+}
+
+const gb_why *gb_why_binder(gb_explainer *x, const gb_mixed *m) {
+    static const unsigned BINDERS = 1u << GB_CEMENT | 1u << GB_LIME;
+    return mass_of_kinds(x, m, BINDERS, "binder");
 }
 
 /* ---- water ------------------------------------------------------------------------- */
@@ -147,14 +153,13 @@ static const gb_why *water_of_label(gb_explainer *x, const gb_mixed *m, double k
 
 static const gb_why *water_of_parts(gb_explainer *x, const gb_mixed *m, double kg,
                                     const char *name, gb_which_water which) {
-    static const unsigned BINDERS = 1u << GB_CEMENT | 1u << GB_LIME;
     const gb_water *w = &m->mix->water;
     const double *shares[] = {&w->least.of_one, &w->usual.of_one, &w->most.of_one};
     const gb_why *share = gb_stated(x, "water_share", m->mix->id, GB_SHARE, shares[which],
                                     gb_text_source(x, &m->mix->source));
     if (w->basis == GB_WATER_BINDER)
         return GB_WHY(x, name, GB_MASS, kg, "water_share * binder",
-                      GB_INPUTS(share, mass_of_kinds(x, m, BINDERS, "binder")));
+                      GB_INPUTS(share, gb_why_binder(x, m)));
     bool stiff = m->mix->consistency == GB_STIFF;
     return GB_WHY(x, name, GB_MASS, kg,
                   stiff ? "water_share * stiff_demand" : "water_share * plastic_demand",
@@ -175,7 +180,7 @@ const gb_why *gb_why_wet(gb_explainer *x, const gb_mixed *m) {
     bool blend = m->mix->part_count == 0;
     return GB_WHY(x, "wet", GB_MASS, r->dry.kg + r->water_usual.kg,
                   blend ? "bag + usual_water" : "dry + usual_water",
-                  GB_INPUTS(dry(x, m), gb_why_water(x, m, GB_USUAL_WATER)));
+                  GB_INPUTS(gb_why_dry(x, m), gb_why_water(x, m, GB_USUAL_WATER)));
 }
 
 /* ---- yield ------------------------------------------------------------------------- */

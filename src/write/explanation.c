@@ -332,6 +332,7 @@ static const struct {
     [GB_SHOW_QUARTERS] = {"1/4", "1/4"},
     [GB_SHOW_LENGTH] = {N_("1/16 in (1/64 in below 1/8 in)"),
                         N_("1 mm (0.1 mm below 100 mm)")},
+    [GB_SHOW_RUN] = {"0.1 ft", "0.1 m"},
     [GB_SHOW_AREA] = {"0.01 ft2", "0.01 m2"},
     [GB_SHOW_AREA_HALF] = {"1/2 ft2", "0.01 m2"},
     [GB_SHOW_VOLUME] =
@@ -347,6 +348,8 @@ static const struct {
     [GB_SHOW_WATER_FINE_CELL] = {"1 fl oz", "0.01 L"},
     [GB_SHOW_POT_WATER] = {"1 fl oz", "0.01 L"},
     [GB_SHOW_MASS] = {N_("1 lb (0.1 lb below 20 lb)"), N_("1 kg (0.1 kg below 100 kg)")},
+    [GB_SHOW_DENSITY] = {N_("1 lb/ft3 (0.1 lb/ft3 below 100 lb/ft3)"),
+                         N_("1 kg/m3 (0.1 kg/m3 below 100 kg/m3)")},
     [GB_SHOW_TEMP] = {"0.1 F", "0.1 C"},
     [GB_SHOW_SPEED] = {"1 mph", "1 km/h"},
     [GB_SHOW_SHARE] = {"0.1 %", "0.1 %"},

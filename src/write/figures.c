@@ -29,7 +29,9 @@ static void show_text(const gb_figure *f, gb_system system, gb_text *to) {
 
 static void show_number(const gb_figure *f, gb_system system, gb_text *to) {
     (void)system;
-    add(to, f->value, f->show == GB_SHOW_COUNT ? 0 : 2, "");
+    double value =
+        f->rounding == GB_NEAREST ? f->value : gb_round(f->value, 0.01, f->rounding);
+    add(to, value, f->show == GB_SHOW_COUNT ? 0 : 2, "");
 }
 
 static void show_fraction(const gb_figure *f, gb_system system, gb_text *to) {
@@ -37,9 +39,26 @@ static void show_fraction(const gb_figure *f, gb_system system, gb_text *to) {
     add_parts(to, f->value, f->show == GB_SHOW_FRACTION ? 32 : 4, f->rounding, "");
 }
 
+/* Fractions as a mason says them; what is none, as 0.1 or 17.36, with up to three
+   decimals. */
+static void show_parts(const gb_figure *f, gb_system system, gb_text *to) {
+    (void)system;
+    if (fabs(f->value * 8.0 - round(f->value * 8.0)) < 1e-6) {
+        add_parts(to, f->value, 8, GB_NEAREST, "");
+        return;
+    }
+    int decimals = 1;
+    for (double shown = f->value * 10.0;
+         decimals < 3 && fabs(shown - round(shown)) > 1e-6; shown *= 10.0)
+        decimals++;
+    add(to, f->value, decimals, "");
+}
+
 static void show_share(const gb_figure *f, gb_system system, gb_text *to) {
     (void)system;
     double percent = f->value * 100.0;
+    if (f->rounding != GB_NEAREST)
+        percent = gb_round(percent, 0.1, f->rounding);
     /* A rate as it was written, with up to three decimals; a computed share with one. */
     int decimals = 0;
     double shown = percent;
@@ -84,6 +103,13 @@ static void show_length(const gb_figure *f, gb_system system, gb_text *to) {
     gb_print_length(to, (gb_length){f->value}, system);
 }
 
+static void show_run(const gb_figure *f, gb_system system, gb_text *to) {
+    if (system == GB_METRIC)
+        add(to, f->value, 1, " m");
+    else
+        add(to, in_unit(GB_LENGTH, "ft", f->value), 1, " ft");
+}
+
 static void show_area(const gb_figure *f, gb_system system, gb_text *to) {
     if (system == GB_METRIC)
         add(to, f->value, 2, " m2");
@@ -115,7 +141,9 @@ static void show_bulk(const gb_figure *f, gb_system system, gb_text *to) {
 static void show_pack(const gb_figure *f, gb_system system, gb_text *to) {
     double yd3 = in_unit(GB_VOLUME, "yd3", f->value);
     double ft3 = in_unit(GB_VOLUME, "ft3", f->value);
-    if (system == GB_METRIC)
+    if (system == GB_METRIC && fabs(f->value - round(f->value)) < 1e-6)
+        add(to, f->value, 0, " m3");
+    else if (system == GB_METRIC)
         add(to, f->value * (f->value < 0.9995 ? 1000.0 : 1.0), f->value < 0.9995 ? 1 : 3,
             f->value < 0.9995 ? " L" : " m3");
     else if (fabs(yd3 - gb_round(yd3, 0.25, GB_NEAREST)) < 1e-6)
@@ -145,6 +173,11 @@ static void show_mass(const gb_figure *f, gb_system system, gb_text *to) {
     if (f->rounding != GB_NEAREST)
         value = gb_round(value, decimal ? 0.1 : 1.0, f->rounding);
     add(to, value, decimal ? 1 : 0, system == GB_US ? " lb" : " kg");
+}
+
+static void show_density(const gb_figure *f, gb_system system, gb_text *to) {
+    double value = system == GB_US ? in_unit(GB_DENSITY, "lb/ft3", f->value) : f->value;
+    add(to, value, value < 99.95 ? 1 : 0, system == GB_US ? " lb/ft3" : " kg/m3");
 }
 
 /* ---- water: figures come as masses, 1 kg is 1 L ----------------------------------- */
@@ -220,7 +253,9 @@ static const struct {
     [GB_SHOW_NUMBER] = {show_number, ""},
     [GB_SHOW_FRACTION] = {show_fraction, ""},
     [GB_SHOW_QUARTERS] = {show_fraction, ""},
+    [GB_SHOW_PARTS] = {show_parts, ""},
     [GB_SHOW_LENGTH] = {show_length, "_m"},
+    [GB_SHOW_RUN] = {show_run, "_m"},
     [GB_SHOW_AREA] = {show_area, "_m2"},
     [GB_SHOW_AREA_HALF] = {show_area, "_m2"},
     [GB_SHOW_VOLUME] = {show_volume, "_m3"},
@@ -235,6 +270,7 @@ static const struct {
     [GB_SHOW_WATER_FINE_CELL] = {show_fine_water, "_kg"},
     [GB_SHOW_POT_WATER] = {show_fine_water, "_kg"},
     [GB_SHOW_MASS] = {show_mass, "_kg"},
+    [GB_SHOW_DENSITY] = {show_density, "_kg_m3"},
     [GB_SHOW_TEMP] = {show_temp, "_c"},
     [GB_SHOW_SPEED] = {show_speed, "_m_s"},
     [GB_SHOW_SHARE] = {show_share, "_share"},

@@ -75,7 +75,7 @@ gb_figure gb_pot_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *re
     return parts;
 }
 
-static gb_row route_row(gb_builder *b, const gb_recipe *r) {
+gb_row gb_route_row(gb_builder *b, const gb_recipe *r) {
     if (r->route == GB_MEASURED)
         return GB_MAKE_BARE(b, ROUTE_MEASURED);
     if (r->route == GB_LABELLED)
@@ -89,7 +89,7 @@ void gb_add_makes(gb_builder *b, const gb_recipe *r, double bags) {
     GB_ADD(b, MAKES, gb_num("volume", GB_SHOW_VOLUME, r->yield.m3 * bags),
            gb_num("mass", GB_SHOW_MASS, (r->dry.kg + r->water_usual.kg) * bags),
            gb_num("yield", GB_SHOW_VOLUME, r->yield.m3),
-           gb_row_fig(b, "route", route_row(b, r)));
+           gb_row_fig(b, "route", gb_route_row(b, r)));
 }
 
 static gb_figure whole_fig(gb_builder *b, const char *name, gb_row row) {
@@ -234,6 +234,19 @@ void gb_add_water_below(gb_builder *b, const gb_mix *mix, const gb_recipe *recip
         water_figures w = round_water(ounces ? GB_SHOW_WATER_FINE : GB_SHOW_WATER, &row);
         GB_ADD(b, PART_WATER_PLAIN, w.first, w.usual, w.most);
     }
+}
+
+void gb_add_water_in_all(gb_builder *b, const gb_mix *mix, const gb_recipe *r) {
+    bool ounces = needs_ounces(mix, r, 1.0);
+    gb_water_row row = {
+        .first = r->water_least, .usual = r->water_usual, .most = r->water_most};
+    water_figures w =
+        round_water(ounces ? GB_SHOW_WATER_FINE_CELL : GB_SHOW_WATER_CELL, &row);
+    w.first.name = "least";
+    w.first.rounding = w.usual.rounding; /* so that it never stands over usual */
+    gb_figure units = gb_num("units", GB_SHOW_WATER_UNITS, ounces ? 1 : 0);
+    GB_ADD(b, WATER_IN_ALL, units);
+    GB_ADD(b, WATER_LIMITS, w.first, w.usual, w.most);
 }
 
 void gb_add_mixing(gb_builder *b, const gb_mix *mix, bool by_hand) {

@@ -25,6 +25,9 @@ gb_figure gb_pot_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *re
 /* What a batch of `bags` bags makes, and by which route its yield was found. */
 void gb_add_makes(gb_builder *b, const gb_recipe *recipe, double bags);
 
+/* By which route a yield was found, and what governed it. */
+gb_row gb_route_row(gb_builder *b, const gb_recipe *recipe);
+
 /* The water table: per bag, and per batch of `bags` when that is another amount. A site
    mix has a row for every state of the sand, today's marked (NaN: none is). */
 void gb_add_water(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, double bags,
@@ -33,6 +36,9 @@ void gb_add_water(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, dou
 /* The same rows for one more amount, below the parts that they belong to. */
 void gb_add_water_below(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
                         double bags, gb_share today);
+
+/* Least, usual and never past of one bag, the sand's own water counted in. */
+void gb_add_water_in_all(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe);
 
 /* "damp 5 %", as the figure "state". */
 gb_figure gb_state_fig(gb_builder *b, gb_share moisture);

@@ -1,16 +1,8 @@
 #include "write/gauge_rows.h"
+#include "write/reference_rows.h"
 
 #include <math.h>
 #include <string.h>
-
-static gb_figure uses_fig(gb_builder *b, unsigned uses) {
-    gb_row rows[GB_LAYER_KINDS];
-    size_t n = 0;
-    for (unsigned k = 0; k < GB_LAYER_KINDS; k++)
-        if (uses & (1u << k))
-            rows[n++] = gb_kind_row(b, (gb_layer_kind)k);
-    return gb_rows_fig(b, "uses", rows, n);
-}
 
 static size_t family_length(const gb_mix *mix) {
     return strcspn(mix->id, "/");
@@ -36,7 +28,7 @@ static void add_purpose(gb_builder *b, const gb_mix *mix) {
 }
 
 static void add_entry(gb_builder *b, const gb_mix *mix) {
-    GB_ADD(b, LIST_MIX, gb_txt("id", mix->id), uses_fig(b, mix->uses));
+    GB_ADD(b, LIST_MIX, gb_txt("id", mix->id), gb_uses_fig(b, mix->uses));
     GB_ADD(b, LIST_NAME, gb_words_fig(b, "title", &mix->title));
     add_purpose(b, mix);
 }
@@ -94,5 +86,6 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_style style, gb_arena *arena
     GB_ADD_BARE(&b, WHO);
     GB_ADD(&b, SOURCE, gb_words_fig(&b, "source", &mix->source));
     gb_end_block(&b);
+    gb_add_reference(&b, q);
     return gb_finish_sheet(&b, "mix", sheet);
 }

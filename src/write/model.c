@@ -168,6 +168,15 @@ gb_row gb_kind_row(gb_builder *b, gb_layer_kind kind) {
     return gb_make_row(b, KINDS[kind], NULL, 0);
 }
 
+gb_figure gb_uses_fig(gb_builder *b, unsigned uses) {
+    gb_row rows[GB_LAYER_KINDS];
+    size_t n = 0;
+    for (unsigned k = 0; k < GB_LAYER_KINDS; k++)
+        if (uses & (1u << k))
+            rows[n++] = gb_kind_row(b, (gb_layer_kind)k);
+    return gb_rows_fig(b, "uses", rows, n);
+}
+
 const char *gb_row_name(gb_row_code code) {
     static const char *const NAMES[] = {
 #define GB_ROW(code, label, words) #code,

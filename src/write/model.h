@@ -49,6 +49,8 @@ gb_figure gb_number_fig(gb_builder *b, const char *name, uint64_t digest);
 const gb_row *gb_number_row(const gb_sheet *sheet);
 /* What a kind of layer is called. */
 gb_row gb_kind_row(gb_builder *b, gb_layer_kind kind);
+/* The layers that those bits stand for, as the figure "uses". */
+gb_figure gb_uses_fig(gb_builder *b, unsigned uses);
 
 gb_figure gb_money_fig(const char *name, gb_money money, int decimals);
 

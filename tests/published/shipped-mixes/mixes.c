@@ -1,6 +1,7 @@
 #include "published/published.h"
 
 #include <criterion/criterion.h>
+#include <math.h>
 
 /* Every mix of the table makes a plan in each of its uses, with wet sand too. */
 
@@ -34,6 +35,44 @@ Test(published_shipped_mixes, every_mix_in_each_use) {
                 plan_it(&table, mixes[i], kind, GB_NEARLY_DRY);
                 plan_it(&table, mixes[i], kind, GB_WET);
             }
+    pub_close(&table);
+}
+
+/* A mason who compares mixes is told of each what it is for and what it is not for. */
+Test(published_shipped_mixes, for_and_not_for) {
+    pub_table table;
+    pub_open(&table);
+    const gb_mix *const *mixes = NULL;
+    size_t count = 0;
+    cr_assert(gb_mix_list(table.mixes, &mixes, &count), "the table is listed");
+    for (size_t i = 0; i < count; i++) {
+        cr_expect(gb_words_in(&mixes[i]->purpose, "en")[0] != '\0', "%s is for nothing",
+                  mixes[i]->id);
+        cr_expect(gb_words_in(&mixes[i]->not_for, "en")[0] != '\0',
+                  "%s does not say what it is not for", mixes[i]->id);
+    }
+    pub_close(&table);
+}
+
+/* The masses of one m3 of wet mix, times what one bag makes, are those of the bag. */
+Test(published_shipped_mixes, masses_in_wet_mix) {
+    pub_table table;
+    pub_open(&table);
+    const gb_mix *const *mixes = NULL;
+    size_t count = 0;
+    cr_assert(gb_mix_list(table.mixes, &mixes, &count), "the table is listed");
+    for (size_t i = 0; i < count; i++) {
+        gb_recipe r;
+        cr_assert(gb_make_recipe(mixes[i], NULL, false, (gb_mass){GB_NONE}, &r) == GB_OK);
+        double wet = gb_in_wet(r.water_usual, r.yield).kg_m3;
+        for (size_t k = 0; k < mixes[i]->part_count; k++)
+            wet += gb_in_wet(r.part[k], r.yield).kg_m3;
+        if (mixes[i]->part_count == 0)
+            wet += gb_in_wet(r.bag, r.yield).kg_m3;
+        double bag = r.dry.kg + r.water_usual.kg;
+        cr_expect(fabs(wet * r.yield.m3 / bag - 1.0) < 1e-12, "%s: %.9f kg of %.9f",
+                  mixes[i]->id, wet * r.yield.m3, bag);
+    }
     pub_close(&table);
 }
 
