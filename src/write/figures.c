@@ -48,9 +48,11 @@ static void show_parts(const gb_figure *f, gb_system system, gb_text *to) {
         return;
     }
     int decimals = 1;
-    for (double shown = f->value * 10.0;
-         decimals < 3 && fabs(shown - round(shown)) > 1e-6; shown *= 10.0)
+    double shown = f->value * 10.0;
+    while (decimals < 3 && fabs(shown - round(shown)) > 1e-6) {
+        shown *= 10.0;
         decimals++;
+    }
     add(to, f->value, decimals, "");
 }
 

@@ -16,6 +16,15 @@ echo "text sheet of the demo (A) against parsing the same files with libconfig a
 echo "the demo's sheet as JSON (A) against text (B)"
 "$runner" 300 "$program" sheet "$demo" --format json -- "$program" sheet "$demo"
 
+echo "the whole mix table (A) against parsing its files with libconfig alone (B)"
+"$runner" 200 "$program" mix -- "$parse_only" "$top"/mixes/*.cfg
+
+echo "one family (A) against the whole mix table (B)"
+"$runner" 200 "$program" mix bed -- "$program" mix
+
+echo "one mix with its reference (A) against its family's list (B)"
+"$runner" 200 "$program" mix bed/stiff-1-4 -- "$program" mix bed
+
 mkdir "$work/jobs"
 for i in $(seq 1000); do
     sed "s/Town library/Town library $i/" "$demo" >"$work/jobs/$i.cfg"
