@@ -106,6 +106,9 @@ static void check_question(struct argp_state *state, const input *in) {
         argp_error(state, gb_tr("--waste goes with --make or --area"));
     if (asked > 0 && !names_mix(in))
         argp_error(state, gb_tr("of which mix? name it, as bed/stiff-1-4"));
+    if (in->common.explain && !names_mix(in))
+        argp_error(state, gb_tr("a list has no figures to explain; name a mix, as "
+                                "bed/stiff-1-4"));
     if (in->uses != 0 && names_mix(in))
         argp_error(state, gb_tr("--for lists mixes; it does not go with a single one"));
 }
@@ -238,9 +241,10 @@ static int run_mix(int argc, char **argv) {
         .options = OPTIONS,
         .parser = parse,
         .args_doc = N_("[FAMILY|MIX]"),
-        .doc =
-            N_("Lists the mix table or one FAMILY of it, or tells how to gauge one MIX; "
-               "without an amount, one bag of it."),
+        .doc = N_(
+            "Lists the mix table or one FAMILY of it, or tells how to gauge one MIX and, "
+            "for reference, what it holds and covers; "
+            "without an amount, one bag of it."),
         .children = children,
         .argp_domain = GB_DOMAIN};
     input in = {.common = {.no_csv = true},

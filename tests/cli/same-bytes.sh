@@ -34,8 +34,11 @@ for job in examples/*/job.cfg; do
         compare price "$job" --format "$format"
     done
 done
-for mix in $("$one" mix | grep -oE '^[a-z]+/[a-z0-9-]+'); do
+compare mix
+compare mix mortar --for core --format json
+for mix in $("$one" mix | grep -oE '^[a-z0-9-]+/[a-z0-9-]+'); do
     compare mix "$mix" --make 2ft3
+    compare mix "$mix" --units metric
 done
 for faults in tests/jobs/five-faults-sorted tests/jobs/empty-file; do
     compare check "$faults/job.cfg"

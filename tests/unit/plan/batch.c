@@ -353,6 +353,8 @@ static const struct {
     {"slab, by treads", GB_SLAB, {0.001, NAN, NAN, 1}, false},
     {"slab, by volume", GB_SLAB, {NAN, NAN, 0.0001, 1}, true},
     {"joint, by area", GB_JOINT, {NAN, 0.001, NAN, 1}, false},
+    {"pointing, by area", GB_POINTING, {NAN, 0.001, NAN, 1}, false},
+    {"pointing, by volume", GB_POINTING, {NAN, NAN, 0.0001, 1}, true},
     {"core, by area", GB_CORE, {NAN, 0.001, NAN, 1}, false},
     {"core, by volume", GB_CORE, {NAN, NAN, 0.0001, 1}, true},
     {"volume, by treads", GB_VOLUME_LAYER, {0.001, NAN, NAN, 1}, false},

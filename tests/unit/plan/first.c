@@ -140,7 +140,8 @@ Test(first, unknown_when_the_first_batch_reaches_a_second_piece) {
 }
 
 Test(first, unknown_for_what_is_no_bed) {
-    const gb_layer_kind kinds[] = {GB_SLAB, GB_CORE, GB_VOLUME_LAYER, GB_JOINT};
+    const gb_layer_kind kinds[] = {GB_SLAB, GB_CORE, GB_VOLUME_LAYER, GB_JOINT,
+                                   GB_POINTING};
     for (size_t i = 0; i < ROWS_OF(kinds); i++) {
         fx_job f;
         fx_empty(&f);
