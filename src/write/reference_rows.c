@@ -20,11 +20,11 @@ static void add_volumes(gb_builder *b, const gb_mix *mix) {
 }
 
 static gb_figure in_wet(gb_mass of_one_bag, const gb_recipe *r) {
-    return gb_num("density", GB_SHOW_DENSITY, gb_in_wet(of_one_bag, r->yield).kg_m3);
+    return gb_num("in_wet", GB_SHOW_DENSITY, gb_in_wet(of_one_bag, r->yield).kg_m3);
 }
 
 static gb_figure of_dry(double kg, const gb_recipe *r) {
-    return gb_num("share", GB_SHOW_SHARE, kg / r->dry.kg);
+    return gb_num("of_dry", GB_SHOW_SHARE, kg / r->dry.kg);
 }
 
 static void add_parts(gb_builder *b, const gb_mix *mix, const gb_recipe *r) {
