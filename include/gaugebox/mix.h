@@ -6,10 +6,17 @@
 
 /* Where a group stands in its file. */
 typedef struct gb_origin {
-    int line;    /* 0: nowhere, the group was left out */
-    bool faulty; /* a key of its own could not be read: no rule speaks of it */
-    bool inner;  /* a group within it could not be read */
+    int line;        /* 0: nowhere, the group was left out */
+    bool faulty;     /* a key of its own could not be read: no rule speaks of it */
+    bool inner;      /* a group within it could not be read */
+    uint64_t stated; /* the keys that it states, bit 1 << row of its schema table */
 } gb_origin;
+
+/* A name that stands for something elsewhere, with the line that used it. */
+typedef struct gb_ref {
+    const char *text;
+    int line;
+} gb_ref;
 
 /* One text in several languages, each with its two-letter code. */
 typedef struct gb_phrase {
@@ -92,11 +99,23 @@ typedef struct gb_hold {
     gb_duration most; /* NaN when there is no upper end */
 } gb_hold;
 
+/* Which keys of a mix one entry states: the mix's own, or one that it is like. */
+typedef struct gb_lineage {
+    const char *id;
+    const char *place; /* "yard.cfg:12" */
+    const char *keys;  /* "parts, water"; "" when it only has another name */
+} gb_lineage;
+
 typedef struct gb_mix {
     const char *name; /* "stiff-1-4" */
     const char *id;   /* "bed/stiff-1-4" */
     const char *file;
+    bool own; /* the user's, not of the shipped table */
     gb_origin at;
+    gb_ref like; /* the entry that holds what this one does not state; NULL: none */
+    const gb_lineage *lineage; /* its own entry, then those that it is like; none for
+                                  one of the shipped table that stands alone */
+    size_t lineage_count;
     uint64_t digest; /* of its file and of the materials */
     gb_words title;
     unsigned uses;    /* bit 1 << gb_layer_kind for each layer it may fill */

@@ -216,11 +216,21 @@ static const gb_key MIX_KEYS[] = {
     {.name = "name",
      .kind = GB_KEY_TEXT,
      .required = true,
+     .never_inherited = true,
      .offset = offsetof(gb_mix, name),
-     .help = N_("its id is the file's family/name")},
+     .help = N_("its id is the file's family/name; in a job own/name")},
+    {.name = "like",
+     .kind = GB_KEY_REF,
+     .never_inherited = true,
+     .offset = offsetof(gb_mix, like),
+     .help =
+         N_("family/name of the mix that it takes all keys from which it does not "
+            "state itself, groups and lists whole; only name, title and source it must "
+            "state")},
     {.name = "title",
      .kind = GB_KEY_WORDS,
      .required = true,
+     .never_inherited = true,
      .offset = offsetof(gb_mix, title),
      .help = N_("as sheets call it")},
     {.name = "uses",
@@ -241,6 +251,7 @@ static const gb_key MIX_KEYS[] = {
     {.name = "source",
      .kind = GB_KEY_WORDS,
      .required = true,
+     .never_inherited = true,
      .offset = offsetof(gb_mix, source),
      .help = N_("standard, book, or common practice")},
     {.name = "parts",
@@ -301,13 +312,18 @@ static const gb_key MIX_KEYS[] = {
      .count_offset = offsetof(gb_mix, hold_count),
      .help = N_("hold points")},
 };
-static const gb_schema MIX = GB_SCHEMA("mix", MIX_KEYS, gb_mix, offsetof(gb_mix, at));
+const gb_schema GB_MIX_ENTRY_SCHEMA = {.name = N_("mix"),
+                                       .keys = MIX_KEYS,
+                                       .key_count = sizeof MIX_KEYS / sizeof MIX_KEYS[0],
+                                       .size = sizeof(gb_mix),
+                                       .origin_offset = offsetof(gb_mix, at),
+                                       .like_key = "like"};
 
 static const gb_key MIX_FILE_KEYS[] = {
     GB_FORMAT_KEY(gb_mix_file),
     {.name = "mixes",
      .kind = GB_KEY_GROUPS,
-     .child = &MIX,
+     .child = &GB_MIX_ENTRY_SCHEMA,
      .required = true,
      .offset = offsetof(gb_mix_file, list),
      .count_offset = offsetof(gb_mix_file, count),

@@ -53,7 +53,7 @@ static void add_head(gb_builder *b, const gb_plan *plan, const gb_mix_plan *p) {
     GB_ADD(b, TITLE, gb_words_fig(b, "title", &need->mix->title));
     GB_ADD(b, SITE, gb_txt("name", plan->job->site.name));
     GB_ADD(b, PLAN, gb_number_fig(b, "number", plan->digest));
-    GB_ADD(b, MIX_ID, gb_txt("id", need->mix->id));
+    gb_add_mix_id(b, need->mix, need->mix->own);
     GB_ADD(b, FOR, gb_words_fig(b, "purpose", &need->mix->purpose));
     if (need->mix->not_for.count > 0)
         GB_ADD(b, NOT_FOR, gb_words_fig(b, "what", &need->mix->not_for));

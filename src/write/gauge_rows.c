@@ -2,6 +2,28 @@
 
 #include <math.h>
 
+/* Where the entry stands, and which of its keys come from whom. */
+static void add_lineage(gb_builder *b, const gb_mix *mix) {
+    for (size_t i = 0; i < mix->lineage_count; i++) {
+        const gb_lineage *l = &mix->lineage[i];
+        if (i == 0)
+            GB_ADD(b, MIX_FILE, gb_txt("place", l->place));
+        if (mix->lineage_count == 1 || l->keys[0] == '\0')
+            continue;
+        if (i == 0)
+            GB_ADD(b, MIX_OWN_KEYS, gb_txt("keys", l->keys));
+        else
+            GB_ADD(b, MIX_KEYS_OF, gb_txt("id", l->id), gb_txt("place", l->place),
+                   gb_txt("keys", l->keys));
+    }
+}
+
+void gb_add_mix_id(gb_builder *b, const gb_mix *mix, bool with_lineage) {
+    GB_ADD(b, MIX_ID, gb_txt("id", mix->id));
+    if (with_lineage)
+        add_lineage(b, mix);
+}
+
 gb_figure gb_bags_fig(gb_builder *b, const char *name, double bags) {
     return gb_row_fig(b, name, GB_MAKE(b, BAG, gb_num("n", GB_SHOW_FRACTION, bags)));
 }

@@ -4,6 +4,10 @@
 
 #include "write/model.h"
 
+/* Which mix it is and, if wanted, where its entry stands and what it takes from others.
+ */
+void gb_add_mix_id(gb_builder *b, const gb_mix *mix, bool with_lineage);
+
 /* "1 bag", "2-5/8 bags". */
 gb_figure gb_bags_fig(gb_builder *b, const char *name, double bags);
 

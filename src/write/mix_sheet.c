@@ -46,7 +46,7 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_style style, gb_arena *arena
     const gb_mix *mix = q->mix;
     const gb_gauge gauge = {q->bucket, gb_sand_moisture(GB_DAMP)};
     GB_ADD(&b, TITLE, gb_words_fig(&b, "title", &mix->title));
-    GB_ADD(&b, MIX_ID, gb_txt("id", mix->id));
+    gb_add_mix_id(&b, mix, true);
     GB_ADD(&b, FOR, gb_words_fig(&b, "purpose", &mix->purpose));
     if (mix->not_for.count > 0)
         GB_ADD(&b, NOT_FOR, gb_words_fig(&b, "what", &mix->not_for));
