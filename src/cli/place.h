@@ -8,8 +8,8 @@
 /* PREFIX/share/PATH of the program PREFIX/bin/gaugebox; NULL when that cannot be told. */
 const char *gb_shared_place(const char *path, gb_arena *arena);
 
-/* PATH in the user's folder of data: $XDG_DATA_HOME, else ~/.local/share; "" when there is
-   neither, NULL when memory ran out. It need not exist. */
+/* PATH in the user's folder of data: $XDG_DATA_HOME, else ~/.local/share; "" when there
+   is neither, NULL when memory ran out. It need not exist. */
 const char *gb_user_place(const char *path, gb_arena *arena);
 
 #endif

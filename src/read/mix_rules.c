@@ -7,30 +7,40 @@
 #include <math.h>
 #include <string.h>
 
-static void link_parts(gb_mix_table *t, const gb_mix *mix) {
+static const gb_material *find_material(gb_mix_table *t, const gb_mix *mix,
+                                        const char *name, int line) {
+    const gb_material *material = gb_material_find(t, name);
+    if (material != NULL)
+        return material;
+    gb_nearest nearest;
+    gb_nearest_init(&nearest, name);
+    for (size_t k = 0; k < t->material_count; k++)
+        if (t->materials[k].name != NULL)
+            gb_nearest_offer(&nearest, t->materials[k].name);
+    if (nearest.best != NULL)
+        gb_report(t->diags, mix->file, line,
+                  "material '%s' is not in materials.cfg; did you mean %s; add it there, "
+                  "or use one that is",
+                  name, nearest.best);
+    else
+        gb_report(t->diags, mix->file, line,
+                  "material '%s' is not in materials.cfg; add it there, or use one that "
+                  "is",
+                  name);
+    return NULL;
+}
+
+/* The lists are ours until the table is handed out. */
+static void link_materials(gb_mix_table *t, const gb_mix *mix) {
     for (size_t i = 0; i < mix->part_count; i++) {
-        gb_part *part =
-            (gb_part *)&mix->parts[i]; /* ours until the table is handed out */
-        if (part->material_name == NULL)
-            continue;
-        part->material = gb_material_find(t, part->material_name);
-        if (part->material != NULL)
-            continue;
-        gb_nearest nearest;
-        gb_nearest_init(&nearest, part->material_name);
-        for (size_t k = 0; k < t->material_count; k++)
-            if (t->materials[k].name != NULL)
-                gb_nearest_offer(&nearest, t->materials[k].name);
-        if (nearest.best != NULL)
-            gb_report(t->diags, mix->file, part->at.line,
-                      "material '%s' is not in materials.cfg; did you mean %s; add it "
-                      "there, or use one that is",
-                      part->material_name, nearest.best);
-        else
-            gb_report(t->diags, mix->file, part->at.line,
-                      "material '%s' is not in materials.cfg; add it there, or use one "
-                      "that is",
-                      part->material_name);
+        gb_part *part = (gb_part *)&mix->parts[i];
+        if (part->material_name != NULL)
+            part->material = find_material(t, mix, part->material_name, part->at.line);
+    }
+    for (size_t i = 0; i < mix->addition_count; i++) {
+        gb_addition *a = (gb_addition *)&mix->additions[i];
+        if (a->material_name != NULL)
+            a->material = find_material(t, mix, a->material_name, a->at.line);
     }
 }
 
@@ -56,6 +66,13 @@ static void check_parts(gb_mix_table *t, const gb_mix *mix) {
                   "the first part of a mix is its binder, and '%s' comes in no bag; put "
                   "the cement or lime first",
                   first->name);
+    for (size_t i = 0; i < mix->part_count; i++)
+        if (mix->parts[i].material != NULL &&
+            gb_is_addition(mix->parts[i].material->kind))
+            gb_report(t->diags, mix->file, mix->parts[i].at.line,
+                      "'%s' is no part of a mix but an addition; name it under "
+                      "'additions'",
+                      mix->parts[i].material->name);
     for (size_t i = 0; i < mix->part_count; i++)
         if (mix->parts[i].material != NULL && mix->parts[i].material->kind == GB_COARSE &&
             mix->water.basis == GB_WATER_DEMAND)
@@ -133,9 +150,10 @@ static void check_slurry(gb_mix_table *t, const gb_mix *mix) {
 
 void gb_check_mix(gb_mix_table *t, const gb_mix *mix) {
     size_t faults = gb_diags_count(t->diags);
-    link_parts(t, mix);
+    link_materials(t, mix);
     check_slurry(t, mix);
     check_parts(t, mix);
+    gb_check_additions(t, mix);
     check_water(t, mix);
     if (gb_diags_count(t->diags) == faults)
         check_yield(t, mix);

@@ -46,7 +46,8 @@ gb_mix *gb_find_entry(gb_mix_table *t, gb_ref id, const char *file, gb_family **
 /* Gives every mix of a family what it takes from those that it is like. */
 void gb_inherit(gb_mix_table *t, gb_family *family);
 
-/* The rules across the keys of one mix; reports every fault. */
+/* The rules across the keys of one mix, and of its additions; report every fault. */
 void gb_check_mix(gb_mix_table *t, const gb_mix *mix);
+void gb_check_additions(gb_mix_table *t, const gb_mix *mix);
 
 #endif

@@ -53,9 +53,11 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_style style, gb_arena *arena
     add_question(&b, q);
     if (mix->part_count > 0)
         GB_ADD(&b, BATCH, gb_parts_fig(&b, mix, &q->recipe, q->bags, &gauge));
+    gb_add_with(&b, mix, &q->recipe, q->bags);
     gb_add_makes(&b, &q->recipe, q->bags);
     gb_add_water(&b, mix, &q->recipe, q->bags, (gb_share){GB_NONE});
     gb_add_mixing(&b, mix, false);
+    gb_add_addition_notes(&b, mix);
     GB_ADD(&b, LIFE, gb_num("life", GB_SHOW_DURATION, mix->life.s),
            gb_num("hot", GB_SHOW_DURATION, mix->life_hot.s));
     gb_add_holds(&b, mix);
