@@ -125,7 +125,12 @@ typedef enum gb_caution_code {
     GB_C_DEPTH_SPREAD,    /* measured depths differ by more than the bed can tell */
     GB_C_NO_PACE,         /* no pace: the working life was not checked */
     GB_C_SAND_TOO_WET,    /* the pile brings more water than the mix may hold */
-    GB_C_COLD_40,         /* masonry bands, TMS 602 */
+    GB_C_COLOUR_PARTS,    /* coloured, and batches of part bags */
+    GB_C_COLOUR_STRONG,   /* pigment beyond what masonry cement takes */
+    GB_C_CARBON_BLACK,    /* carbon black beyond what cement takes */
+    GB_C_ANTIFREEZE,
+    GB_C_CHLORIDE,
+    GB_C_COLD_40, /* masonry bands, TMS 602 */
     GB_C_COLD_32,
     GB_C_COLD_25,
     GB_C_COLD_20,
@@ -215,8 +220,13 @@ gb_share gb_job_moisture(const gb_job *job);
 /* Bags that one mix takes in all: its batches, or for a slurry what the pots hold. */
 double gb_bags_used(const gb_mix_plan *mix);
 
-/* The water that they take with sand of that moisture; none when it is too wet. */
+/* The usual mixing water that they take with sand of that moisture, with what replaces a
+   part of it; none when the sand is too wet. */
+gb_mass gb_mixing_liquid(const gb_mix_plan *mix, gb_share moisture);
+
+/* The water in it, and the mass of one of the additions. */
 gb_mass gb_water_used(const gb_mix_plan *mix, gb_share moisture);
+gb_mass gb_addition_used(const gb_mix_plan *mix, size_t addition, gb_share moisture);
 
 /* The label or the measured yield that the job states of a mix; NULL when it states none.
  */

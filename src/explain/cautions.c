@@ -73,6 +73,12 @@ const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
         return of_layer(x, a);
     case GB_C_SAND_TOO_WET:
         return gb_why_moisture(x, job, gb_job_moisture(job));
+    case GB_C_COLOUR_STRONG:
+        return gb_why_share_of_kind(x, a, GB_PIGMENT);
+    case GB_C_CARBON_BLACK:
+        return gb_why_share_of_kind(x, a, GB_CARBON_BLACK);
+    case GB_C_CHLORIDE:
+        return gb_why_share_of_kind(x, a, GB_CHLORIDE);
     case GB_C_STONE_COLD:
     case GB_C_UNITS_COLD:
     case GB_C_UNITS_FROZEN:
@@ -108,6 +114,9 @@ const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *a) {
         return GB_WHY(x, "most_moisture", GB_SHARE, c->limit, "least_water / sand",
                       GB_INPUTS(gb_why_water(x, &m, GB_FIRST_WATER), gb_why_sand(x, &m)));
     case GB_C_DEPTH_SPREAD:
+    case GB_C_COLOUR_STRONG:
+    case GB_C_CARBON_BLACK:
+    case GB_C_CHLORIDE:
         return gb_fact(x, "limit", GB_SHARE, c->limit, c->source);
     default:
         return gb_fact(x, "limit", GB_TEMP, c->limit, c->source);

@@ -41,7 +41,7 @@ const gb_why *gb_why_bulk(gb_explainer *x, const gb_material *material);
 const gb_why *gb_why_pack(gb_explainer *x, const gb_job *job,
                           const gb_material *material);
 const gb_why *gb_why_sand(gb_explainer *x, const gb_mixed *m);
-/* Cement and lime. */
+/* Cement and lime; of a bagged blend all of it. */
 const gb_why *gb_why_binder(gb_explainer *x, const gb_mixed *m);
 /* All that is not water: "dry", or the "bag" of a blend. */
 const gb_why *gb_why_dry(gb_explainer *x, const gb_mixed *m);
@@ -65,6 +65,10 @@ const gb_why *gb_why_mix_time(gb_explainer *x, const char *name, const gb_mixed 
 const gb_why *gb_why_loose_parts(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_part_ratio(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_part_share(gb_explainer *x, const gb_about *about);
+/* Of the powder whose index is the row's part. */
+const gb_why *gb_why_powder_mass(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_powder_share(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_powder_in_wet(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_part_in_wet(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_blend_in_wet(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_water_in_wet(gb_explainer *x, const gb_about *about);
@@ -80,6 +84,20 @@ const gb_why *gb_why_cover_depth(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_cover_width(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_cover_area(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_cover_length(gb_explainer *x, const gb_about *about);
+
+/* ---- additions.c: pigment, admixtures, what replaces water ------------------------- */
+
+/* Of the addition whose index is the row's part: its mass and its volume in the amount
+   that the row is about; the share of the water that it replaces. */
+const gb_why *gb_why_addition(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_added_volume(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_replaced_share(gb_explainer *x, const gb_about *about);
+/* The mass of a powder in one bag. */
+const gb_why *gb_why_powder(gb_explainer *x, const gb_mixed *m, size_t addition);
+/* The usual water to add, less what is replaced. */
+const gb_why *gb_why_water_used(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_share_of_kind(gb_explainer *x, const gb_about *about,
+                                   gb_material_kind kind);
 
 /* ---- batches.c: how many, how large, what they cover ------------------------------- */
 

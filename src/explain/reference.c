@@ -43,6 +43,20 @@ const gb_why *gb_why_part_share(gb_explainer *x, const gb_about *a) {
                   .of = m.mix->parts[a->part].material->name);
 }
 
+const gb_why *gb_why_powder_mass(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return gb_why_powder(x, &m, a->part);
+}
+
+const gb_why *gb_why_powder_share(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    const gb_why *powder = gb_why_powder(x, &m, a->part);
+    if (powder == NULL)
+        return NULL;
+    return GB_WHY(x, "share_of_dry", GB_SHARE, powder->value / m.recipe->dry.kg,
+                  "powder / dry", GB_INPUTS(powder, gb_why_dry(x, &m)), .of = powder->of);
+}
+
 /* What one bag brings, over what one bag makes. */
 static const gb_why *in_wet(gb_explainer *x, const gb_mixed *m, double kg,
                             const char *formula, const gb_why *mass) {
@@ -54,6 +68,12 @@ const gb_why *gb_why_part_in_wet(gb_explainer *x, const gb_about *a) {
     gb_mixed m = gb_mixed_of(a);
     return in_wet(x, &m, m.recipe->part[a->part].kg, "mass / yield",
                   gb_why_part_mass(x, &m, a->part));
+}
+
+const gb_why *gb_why_powder_in_wet(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    const gb_why *powder = gb_why_powder(x, &m, a->part);
+    return powder == NULL ? NULL : in_wet(x, &m, powder->value, "powder / yield", powder);
 }
 
 const gb_why *gb_why_blend_in_wet(gb_explainer *x, const gb_about *a) {

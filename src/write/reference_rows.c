@@ -38,15 +38,30 @@ static void add_parts(gb_builder *b, const gb_mix *mix, const gb_recipe *r) {
     }
 }
 
+/* Additions by a share of the binder count as dry mass. */
+static void add_powders(gb_builder *b, const gb_mix *mix, const gb_recipe *r) {
+    for (size_t i = 0; i < mix->addition_count; i++) {
+        const gb_addition *a = &mix->additions[i];
+        if (isnan(a->share.of_one))
+            continue;
+        gb_mass mass = gb_addition_mass(mix, r, i, 1.0, (gb_mass){0});
+        b->about.part = i;
+        GB_ADD(b, POWDER_LINE, gb_words_fig(b, "material", &a->material->title),
+               of_dry(mass.kg, r), gb_num("mass", GB_SHOW_DAB, mass.kg), in_wet(mass, r));
+    }
+}
+
 static void add_masses(gb_builder *b, const gb_mix *mix, const gb_recipe *r) {
     gb_mass wet = {r->dry.kg + r->water_usual.kg};
     if (mix->part_count > 0)
         add_volumes(b, mix);
     GB_ADD_BARE(b, PARTS_HEAD);
-    if (mix->part_count > 0)
+    if (mix->part_count > 0) {
         add_parts(b, mix, r);
-    else
+        add_powders(b, mix, r);
+    } else {
         GB_ADD(b, BLEND_LINE, gb_num("mass", GB_SHOW_MASS, r->bag.kg), in_wet(r->bag, r));
+    }
     GB_ADD(b, WATER_LINE, of_dry(r->water_usual.kg, r),
            gb_num("mass", GB_SHOW_MASS, r->water_usual.kg), in_wet(r->water_usual, r));
     GB_ADD(b, WET_LINE, gb_num("mass", GB_SHOW_MASS, wet.kg), in_wet(wet, r));
@@ -84,6 +99,7 @@ static void add_limits(gb_builder *b, const gb_mix *mix, const gb_recipe *r) {
         add_ratios(b, GB_ROW_WATER_TO_BINDER, r, &to_binder);
     else
         add_ratios(b, GB_ROW_WATER_TO_BLEND, r, &to_dry);
+    gb_add_replaced(b, mix);
     if (r->sand.kg > 0)
         GB_ADD_BARE(b, WATER_OF_SAND);
 }

@@ -69,6 +69,7 @@ Test(published_shipped_mixes, masses_in_wet_mix) {
             wet += gb_in_wet(r.part[k], r.yield).kg_m3;
         if (mixes[i]->part_count == 0)
             wet += gb_in_wet(r.bag, r.yield).kg_m3;
+        wet += gb_in_wet(r.powder, r.yield).kg_m3;
         double bag = r.dry.kg + r.water_usual.kg;
         cr_expect(fabs(wet * r.yield.m3 / bag - 1.0) < 1e-12, "%s: %.9f kg of %.9f",
                   mixes[i]->id, wet * r.yield.m3, bag);

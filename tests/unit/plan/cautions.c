@@ -22,6 +22,11 @@ static const struct {
     {GB_C_DEPTH_SPREAD, GB_CAUTION, "common practice"},
     {GB_C_NO_PACE, GB_NOTE, "common practice"},
     {GB_C_SAND_TOO_WET, GB_STOP, "common practice"},
+    {GB_C_COLOUR_PARTS, GB_NOTE, "common practice"},
+    {GB_C_COLOUR_STRONG, GB_CAUTION, "TMS 602"},
+    {GB_C_CARBON_BLACK, GB_CAUTION, "TMS 602"},
+    {GB_C_ANTIFREEZE, GB_CAUTION, "common practice"},
+    {GB_C_CHLORIDE, GB_CAUTION, "ACI 306R"},
     {GB_C_COLD_40, GB_CAUTION, "TMS 602"},
     {GB_C_COLD_32, GB_CAUTION, "TMS 602"},
     {GB_C_COLD_25, GB_CAUTION, "TMS 602"},
@@ -52,13 +57,19 @@ static const struct {
     const char *name;
     gb_caution_code code;
 } NAMES[] = {
-    CODE(C_MIXER_SMALL),    CODE(C_MIXER_WEAK),     CODE(C_MIXER_TOO_SMALL),
-    CODE(C_MIXER_TOO_WEAK), CODE(C_LIFE_TOO_SHORT), CODE(C_LIFE_SHORT),
-    CODE(C_SCORED_THIN),    CODE(C_DEPTH_SPREAD),   CODE(C_NO_PACE),
-    CODE(C_SAND_TOO_WET),   CODE(C_COLD_40),        CODE(C_COLD_32),
-    CODE(C_COLD_25),        CODE(C_COLD_20),        CODE(C_HOT),
-    CODE(C_HOT_SHADE),      CODE(C_STONE_COLD),     CODE(C_UNITS_COLD),
-    CODE(C_UNITS_FROZEN),   CODE(C_FROST_DUE),      CODE(C_RAIN),
+    CODE(C_MIXER_SMALL),     CODE(C_MIXER_WEAK),
+    CODE(C_MIXER_TOO_SMALL), CODE(C_MIXER_TOO_WEAK),
+    CODE(C_LIFE_TOO_SHORT),  CODE(C_LIFE_SHORT),
+    CODE(C_SCORED_THIN),     CODE(C_DEPTH_SPREAD),
+    CODE(C_NO_PACE),         CODE(C_SAND_TOO_WET),
+    CODE(C_COLOUR_PARTS),    CODE(C_COLOUR_STRONG),
+    CODE(C_CARBON_BLACK),    CODE(C_ANTIFREEZE),
+    CODE(C_CHLORIDE),        CODE(C_COLD_40),
+    CODE(C_COLD_32),         CODE(C_COLD_25),
+    CODE(C_COLD_20),         CODE(C_HOT),
+    CODE(C_HOT_SHADE),       CODE(C_STONE_COLD),
+    CODE(C_UNITS_COLD),      CODE(C_UNITS_FROZEN),
+    CODE(C_FROST_DUE),       CODE(C_RAIN),
 };
 _Static_assert(ROWS_OF(NAMES) == GB_CAUTION_CODES, "a name for every code");
 
