@@ -43,6 +43,10 @@ for mix in $("$program" mix | grep -oE '^[a-z0-9-]+/[a-z0-9-]+'); do
     explain mix "$mix" --make 2ft3 --waste 10%
     explain mix "$mix" --bags 2-1/2 --units metric
 done
+for mix in yard/buff yard/half-latex; do
+    explain mix "$mix" --mixes tests/cli/mix-reference-additions/mine
+    explain mix "$mix" --mixes tests/cli/mix-reference-additions/mine --units metric
+done
 for kind in job mixes materials prices; do
     "$program" keys "$kind" >"$work/$kind.keys"
 done

@@ -38,6 +38,7 @@ for job in "$top"/tests/jobs/*-good/job.cfg; do
 done
 make_json 0 mix
 make_json 0 mix bed
+make_json 0 mix yard/buff --mixes "$top/tests/cli/mix-reference-additions/mine"
 make_json 0 mix --for pointing
 make_json 0 mix mortar --for core
 for mix in $("$program" mix | grep -oE '^[a-z0-9-]+/[a-z0-9-]+'); do
