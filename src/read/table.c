@@ -94,6 +94,13 @@ static const char *path_of(gb_mix_table *t, const char *folder, const char *name
 static void check_materials(gb_mix_table *t, const char *file, const gb_material *list,
                             size_t count) {
     for (size_t i = 0; i < count; i++)
+        if (!list[i].at.faulty && list[i].kind != GB_CEMENT &&
+            list[i].masonry != GB_NOT_MASONRY)
+            gb_report(t->diags, file, list[i].at.line,
+                      "material '%s' is no cement, and 'masonry_type' says nothing "
+                      "about it; take it out, or change its kind",
+                      list[i].name);
+    for (size_t i = 0; i < count; i++)
         for (size_t k = 0; k < i; k++)
             if (list[i].name != NULL && list[k].name != NULL &&
                 strcmp(list[i].name, list[k].name) == 0)
@@ -180,6 +187,11 @@ static void link_parts(gb_mix_table *t, const gb_mix *mix) {
 
 static void check_parts(gb_mix_table *t, const gb_mix *mix) {
     bool label = mix->label.at.line != 0;
+    if (label && mix->claims != GB_NO_CLAIM)
+        gb_report(t->diags, mix->file, mix->at.line,
+                  "mix '%s' is a bagged blend, and a claim is checked by proportions, "
+                  "which its bag does not tell; take 'claims' out",
+                  mix->name);
     if (label && mix->part_count > 0)
         gb_report(t->diags, mix->file, mix->at.line,
                   "mix '%s' has both parts and a label; a site mix has 'parts', a bagged "
