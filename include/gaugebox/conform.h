@@ -44,7 +44,7 @@ typedef struct gb_conformity {
     size_t count;
 } gb_conformity;
 
-/* A claim by name, with its source: "ASTM C270 Type S, by proportions (from memory)". */
+/* A claim by name, with its source: "ASTM C270 Type S by proportions, from memory". */
 const char *gb_claim_source(gb_claim claim);
 
 /* Compares a site mix with what it claims; no limits for a mix that claims nothing, or

@@ -7,12 +7,12 @@
 
 /* ---- the limits -------------------------------------------------------------------- */
 
-#define C270_M N_("ASTM C270 Type M, by proportions (from memory)")
-#define C270_S N_("ASTM C270 Type S, by proportions (from memory)")
-#define C270_N N_("ASTM C270 Type N, by proportions (from memory)")
-#define C270_O N_("ASTM C270 Type O, by proportions (from memory)")
-#define FINE   N_("ASTM C476 fine grout (from memory)")
-#define COARSE N_("ASTM C476 coarse grout (from memory)")
+#define C270_M N_("ASTM C270 Type M by proportions, from memory")
+#define C270_S N_("ASTM C270 Type S by proportions, from memory")
+#define C270_N N_("ASTM C270 Type N by proportions, from memory")
+#define C270_O N_("ASTM C270 Type O by proportions, from memory")
+#define FINE   N_("ASTM C476 fine grout, from memory")
+#define COARSE N_("ASTM C476 coarse grout, from memory")
 #define TALY   N_("ASTM C476 coarse grout, as printed by Taly")
 #define DES_1  N_("designation (i), class M12 of EN 998-2, as printed by Chudley")
 #define DES_2  N_("designation (ii), class M6 of EN 998-2, as printed by Chudley")
