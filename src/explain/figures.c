@@ -358,6 +358,13 @@ WATERS(usual, GB_USUAL_WATER)
 WATERS(most, GB_MOST_WATER)
 #undef WATERS
 
+static const gb_why *claim_least(gb_explainer *x, const gb_about *a) {
+    return gb_why_claim_end(x, a, false);
+}
+static const gb_why *claim_most(gb_explainer *x, const gb_about *a) {
+    return gb_why_claim_end(x, a, true);
+}
+
 /* ---- weather ----------------------------------------------------------------------- */
 
 #define WEATHER(name, unit, member)                                                      \
@@ -421,6 +428,9 @@ static const struct {
     {GB_ROW_NEED, "gross", gb_why_gross},
     {GB_ROW_NEED_NET_ONLY, "net", net},
     {GB_ROW_SPREAD, "spread", gb_why_spread},
+    {GB_ROW_BAGS_SPREAD, "bags", gb_why_bags_spread},
+    {GB_ROW_BAGS_SPREAD, "spread", gb_why_bags_share},
+    {GB_ROW_POT_SPREAD, "spread", gb_why_bags_share},
     {GB_ROW_PART_BAGS, "mass", part},
     {GB_ROW_PART_WEIGHED, "mass", part_lying},
     {GB_ROW_PART_LOOSE, "volume", loose},
@@ -559,6 +569,14 @@ static const struct {
     {GB_ROW_COVER_JOINT, "width", gb_why_cover_width},
     {GB_ROW_COVER_JOINT, "depth", gb_why_cover_depth},
     {GB_ROW_COVER_JOINT, "length", gb_why_cover_length},
+    {GB_ROW_LIMIT_RANGE, "least", claim_least},
+    {GB_ROW_LIMIT_RANGE, "most", claim_most},
+    {GB_ROW_LIMIT_RANGE, "value", gb_why_claim_ratio},
+    {GB_ROW_LIMIT_OVER, "least", claim_least},
+    {GB_ROW_LIMIT_OVER, "most", claim_most},
+    {GB_ROW_LIMIT_OVER, "value", gb_why_claim_ratio},
+    {GB_ROW_LIMIT_EXACT, "most", claim_most},
+    {GB_ROW_LIMIT_EXACT, "value", gb_why_claim_ratio},
     {GB_ROW_LIFE, "life", plain_life},
     {GB_ROW_LIFE, "hot", gb_why_life_in_heat},
     {ANY_ROW, "length", length},

@@ -47,6 +47,10 @@ for mix in yard/buff yard/half-latex; do
     explain mix "$mix" --mixes tests/cli/mix-reference-additions/mine
     explain mix "$mix" --mixes tests/cli/mix-reference-additions/mine --units metric
 done
+claims=tests/cli/own-mix-claims-several/mine
+for mix in $(sed -n 's/.*{ name = "\([^"]*\)".*/yard\/\1/p' $claims/yard.cfg); do
+    explain mix "$mix" --mixes $claims
+done
 for kind in job mixes materials prices; do
     "$program" keys "$kind" >"$work/$kind.keys"
 done
