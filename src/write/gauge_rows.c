@@ -18,9 +18,9 @@ static void add_lineage(gb_builder *b, const gb_mix *mix) {
     }
 }
 
-void gb_add_mix_id(gb_builder *b, const gb_mix *mix, bool with_lineage) {
+void gb_add_mix_id(gb_builder *b, const gb_mix *mix) {
     GB_ADD(b, MIX_ID, gb_txt("id", mix->id));
-    if (with_lineage)
+    if (mix->own)
         add_lineage(b, mix);
 }
 
