@@ -73,6 +73,10 @@ const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
         return of_layer(x, a);
     case GB_C_SAND_TOO_WET:
         return gb_why_moisture(x, job, gb_job_moisture(job));
+    case GB_C_BUCKET_HEAVY:
+        return gb_why_lifted(x, a);
+    case GB_C_SHOVELS_DIFFER:
+        return gb_why_shovel_spread(x, job);
     case GB_C_STONE_COLD:
     case GB_C_UNITS_COLD:
     case GB_C_UNITS_FROZEN:
@@ -108,7 +112,10 @@ const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *a) {
         return GB_WHY(x, "most_moisture", GB_SHARE, c->limit, "least_water / sand",
                       GB_INPUTS(gb_why_water(x, &m, GB_FIRST_WATER), gb_why_sand(x, &m)));
     case GB_C_DEPTH_SPREAD:
+    case GB_C_SHOVELS_DIFFER:
         return gb_fact(x, "limit", GB_SHARE, c->limit, c->source);
+    case GB_C_BUCKET_HEAVY:
+        return gb_fact(x, "limit", GB_MASS, c->limit, c->source);
     default:
         return gb_fact(x, "limit", GB_TEMP, c->limit, c->source);
     }

@@ -15,6 +15,7 @@ typedef enum gb_key_kind {
     GB_KEY_QUANTITIES, /* const double * and a count: one, or [ several ] */
     GB_KEY_WHOLE,      /* size_t */
     GB_KEY_NUMBER,     /* double, without a unit */
+    GB_KEY_NUMBERS,    /* const double * and a count: one, or [ several ] */
     GB_KEY_FLAG,       /* bool */
     GB_KEY_CHOICE,     /* int, an index into choices */
     GB_KEY_CHOICES,    /* unsigned, bit 1 << index for each: [ "bed", "joint" ] */

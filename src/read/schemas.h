@@ -38,6 +38,9 @@ extern const gb_schema GB_PRICE_SCHEMA;
 /* The words for gb_layer_kind, in its order; used by jobs and by mixes. */
 extern const char *const GB_LAYER_WORDS[];
 
+/* The words for gb_gauge_by, in its order. */
+extern const char *const GB_GAUGE_WORDS[];
+
 /* Bits for keys that every file begins with. */
 #define GB_FORMAT_KEY(type)                                                              \
     {                                                                                    \

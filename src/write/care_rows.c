@@ -80,6 +80,8 @@ void gb_add_cautions(gb_builder *b, const gb_mix_plan *p) {
                                        [GB_C_DEPTH_SPREAD] = GB_ROW_C_DEPTH_SPREAD,
                                        [GB_C_NO_PACE] = GB_ROW_C_NO_PACE,
                                        [GB_C_SAND_TOO_WET] = GB_ROW_C_SAND_TOO_WET,
+                                       [GB_C_BUCKET_HEAVY] = GB_ROW_C_BUCKET_HEAVY,
+                                       [GB_C_SHOVELS_DIFFER] = GB_ROW_C_SHOVELS_DIFFER,
                                        [GB_C_COLD_40] = GB_ROW_C_COLD_40,
                                        [GB_C_COLD_32] = GB_ROW_C_COLD_32,
                                        [GB_C_COLD_25] = GB_ROW_C_COLD_25,

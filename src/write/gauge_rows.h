@@ -7,20 +7,26 @@
 /* "1 bag", "2-5/8 bags". */
 gb_figure gb_bags_fig(gb_builder *b, const char *name, double bags);
 
-/* What parts are gauged with: a level bucket, and sand of some moisture. */
-typedef struct gb_gauge {
-    gb_volume bucket;
-    gb_share moisture;
-} gb_gauge;
+/* What parts are gauged with: so large a measure, and sand as it lies. */
+typedef struct gb_measure {
+    gb_gauge_by by;
+    gb_volume one;
+    gb_lying lying;
+} gb_measure;
+gb_measure gb_measure_of(const gb_job *job);
 
 /* The parts of `bags` bags of a site mix: the binder in whole bags or weighed, the rest
-   in level buckets. */
+   in level measures, or weighed where those are too coarse. */
 gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
-                       double bags, const gb_gauge *gauge);
+                       double bags, const gb_measure *measure);
 
 /* The parts of a pot of `bags` bags, all weighed; sand as it lies. */
 gb_figure gb_pot_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
-                           double bags, gb_share moisture);
+                           double bags, gb_lying lying);
+
+/* How much of each sand `bags` bags take in the usual states. */
+void gb_add_sand_states(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
+                        double bags, const gb_measure *measure);
 
 /* What a batch of `bags` bags makes, and by which route its yield was found. */
 void gb_add_makes(gb_builder *b, const gb_recipe *recipe, double bags);
