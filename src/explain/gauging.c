@@ -208,7 +208,8 @@ static gb_gauge_by measure_of(const gb_about *a) {
     return a->question != NULL ? GB_BY_BUCKET : a->plan->job->gauge.by;
 }
 
-const gb_why *gb_why_measures(gb_explainer *x, const gb_about *a) {
+/* Unrounded. */
+static const gb_why *exact_measures(gb_explainer *x, const gb_about *a) {
     const gb_why *volume = gb_why_loose(x, a);
     const gb_why *one = gb_why_measure(x, a);
     if (volume == NULL || one == NULL)
@@ -218,8 +219,18 @@ const gb_why *gb_why_measures(gb_explainer *x, const gb_about *a) {
                   WORDS[by].count, GB_INPUTS(volume, one), .of = volume->of);
 }
 
+/* Shovels are counted, buckets and boxes rounded where they are shown. */
+const gb_why *gb_why_measures(gb_explainer *x, const gb_about *a) {
+    const gb_why *exact = exact_measures(x, a);
+    if (exact == NULL || measure_of(a) != GB_BY_SHOVEL)
+        return exact;
+    double step = gb_gauge_step(GB_BY_SHOVEL);
+    return GB_WHY(x, "counted", GB_PLAIN, gb_round(exact->value, step, GB_NEAREST),
+                  "near(shovels, 1)", GB_INPUTS(exact), .of = exact->of);
+}
+
 const gb_why *gb_why_off(gb_explainer *x, const gb_about *a) {
-    const gb_why *exact = gb_why_measures(x, a);
+    const gb_why *exact = exact_measures(x, a);
     if (exact == NULL)
         return NULL;
     gb_gauge_by by = measure_of(a);

@@ -38,8 +38,9 @@ static void check_heights(gb_reader *r, const gb_job *job) {
     bool flooded = !isnan(s->flooded_height.m);
     if (moist != flooded) {
         gb_report(r->diags, r->file, s->at.line,
-                  "the settlement test of the sand states %s alone; state both "
-                  "moist_height and flooded_height, of the same sand in the same pail",
+                  "the settlement test of the sand states '%s' alone; state both "
+                  "'moist_height' and 'flooded_height', of the same sand in the same "
+                  "pail",
                   moist ? "moist_height" : "flooded_height");
         return;
     }
@@ -48,14 +49,15 @@ static void check_heights(gb_reader *r, const gb_job *job) {
     if (!isnan(s->bulking.of_one))
         gb_report(
             r->diags, r->file, s->at.line,
-            "the bulking of the sand is stated twice, as bulking and by the heights "
+            "the bulking of the sand is stated twice, as 'bulking' and by the heights "
             "of the settlement test; keep one");
     if (s->flooded_height.m > s->moist_height.m) {
-        gb_report(r->diags, r->file, s->at.line,
-                  "flooded_height, %s, is over moist_height, %s; flooded sand settles: "
-                  "check which is which",
-                  shown_length(r, job, s->flooded_height),
-                  shown_length(r, job, s->moist_height));
+        gb_report(
+            r->diags, r->file, s->at.line,
+            "'flooded_height', %s, is over 'moist_height', %s; flooded sand settles: "
+            "check which is which",
+            shown_length(r, job, s->flooded_height),
+            shown_length(r, job, s->moist_height));
         return;
     }
     gb_share bulking = gb_tested_bulking(s->moist_height, s->flooded_height);
@@ -79,11 +81,11 @@ void gb_check_sand(gb_reader *r, const gb_job *job) {
         gb_report(
             r->diags, r->file, s->at.line,
             "how sand of %s %% moisture bulks is known up to 10 %%; add moist_height "
-            "and flooded_height of a settlement test, or bulking, as \"15%%\"",
+            "and flooded_height of a settlement test, or 'bulking', as \"15%%\"",
             shown_percent(r, lying.moisture));
     else if (!(lying.moisture.of_one > 0) && lying.bulking.of_one > 0)
         gb_report(r->diags, r->file, s->at.line,
-                  "sand of 0 %% moisture does not bulk; take bulking out, or state the "
+                  "sand of 0 %% moisture does not bulk; take 'bulking' out, or state the "
                   "moisture that it was found at");
 }
 
@@ -184,7 +186,7 @@ void gb_check_gauge(gb_reader *r, const gb_job *job) {
     for (size_t i = 0; i < GAUGE_KEYS; i++)
         if (stated[i] && !KEYS[i].of[g->by])
             gb_report(r->diags, r->file, g->at.line,
-                      "'%s' says nothing about a %s; take it out, or change 'by'",
+                      "'%s' says nothing where by = \"%s\"; take it out, or change 'by'",
                       KEYS[i].name, GB_GAUGE_WORDS[g->by]);
     const char *fault = gauge_fault(g);
     if (fault != NULL)

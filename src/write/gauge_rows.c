@@ -30,7 +30,9 @@ static gb_figure count_fig(gb_builder *b, gb_gauge_by by, double count) {
         row = GB_MAKE(b, BOX, gb_num("n", GB_SHOW_QUARTERS, count));
         break;
     case GB_BY_SHOVEL:
-        row = GB_MAKE(b, SHOVEL, gb_num("n", GB_SHOW_COUNT, count));
+        row = GB_MAKE(
+            b, SHOVEL,
+            gb_num("n", GB_SHOW_COUNT, gb_round(count, gb_gauge_step(by), GB_NEAREST)));
         break;
     }
     return gb_row_fig(b, "measures", row);
