@@ -2,7 +2,7 @@
 
 #include "read/diag.h"
 #include "read/schemas.h"
-#include "words/mark.h"
+#include "words/words.h"
 
 #include <math.h>
 
@@ -123,19 +123,19 @@ static const char *gauge_fault(const gb_gauge *g) {
     switch (g->by) {
     case GB_BY_BUCKET:
         if (volume && !isnan(g->water.kg))
-            return NF_("the bucket's line is stated twice, as volume and by the water "
-                       "that fills it; keep one");
+            return N_("the bucket's line is stated twice, as volume and by the water "
+                      "that fills it; keep one");
         return NULL;
     case GB_BY_BOX:
         if (inside != depth)
-            return NF_("a box needs all its inner sides; state both inside = \"12 in x "
-                       "12 in\" and depth = \"12 in\"");
+            return N_("a box needs all its inner sides; state both inside = \"12 in x "
+                      "12 in\" and depth = \"12 in\"");
         if (volume && inside)
-            return NF_("the box is stated twice, as volume and by its inner sides; keep "
-                       "one");
+            return N_("the box is stated twice, as volume and by its inner sides; keep "
+                      "one");
         if (!volume && !inside)
-            return NF_("how much does the box hold? add inside = \"12 in x 12 in\" and "
-                       "depth = \"12 in\", or volume = \"1 ft3\"");
+            return N_("how much does the box hold? add inside = \"12 in x 12 in\" and "
+                      "depth = \"12 in\", or volume = \"1 ft3\"");
         return NULL;
     case GB_BY_SHOVEL:
         break;
@@ -143,10 +143,10 @@ static const char *gauge_fault(const gb_gauge *g) {
     bool known = g->shovel_count > 0 && !isnan(g->filled.m3);
     return known
                ? NULL
-               : NF_("a shovel is a measure only when it was calibrated: count the level "
-                     "shovels that fill a box of known volume, best three times, each "
-                     "morning and for each new sand; add shovels = [ 7, 8, 7 ] and "
-                     "filled = \"1 ft3\"");
+               : N_("a shovel is a measure only when it was calibrated: count the level "
+                    "shovels that fill a box of known volume, best three times, each "
+                    "morning and for each new sand; add shovels = [ 7, 8, 7 ] and "
+                    "filled = \"1 ft3\"");
 }
 
 /* The volumes that one measure may have: from a small scoop to what a hoist lifts. */
@@ -166,12 +166,12 @@ static void check_measure(gb_reader *r, const gb_job *job) {
     if (one.m3 >= least && one.m3 <= most)
         return;
     static const char *const FORMATS[] = {
-        [GB_BY_BUCKET] = NF_("the bucket holds %s L to its line; a bucket holds %s to %s "
-                             "L: check its figures"),
-        [GB_BY_BOX] = NF_("the box holds %s L; a gauge box holds %s to %s L: check its "
-                          "figures"),
-        [GB_BY_SHOVEL] = NF_("a level shovel comes to %s L; one holds %s to %s L: check "
-                             "the counts and the box"),
+        [GB_BY_BUCKET] = N_("the bucket holds %s L to its line; a bucket holds %s to %s "
+                            "L: check its figures"),
+        [GB_BY_BOX] = N_("the box holds %s L; a gauge box holds %s to %s L: check its "
+                         "figures"),
+        [GB_BY_SHOVEL] = N_("a level shovel comes to %s L; one holds %s to %s L: check "
+                            "the counts and the box"),
     };
     gb_report(r->diags, r->file, g->at.line, FORMATS[g->by], shown_litres(r, one),
               shown_litres(r, (gb_volume){least}), shown_litres(r, (gb_volume){most}));
@@ -190,7 +190,7 @@ void gb_check_gauge(gb_reader *r, const gb_job *job) {
                       KEYS[i].name, GB_GAUGE_WORDS[g->by]);
     const char *fault = gauge_fault(g);
     if (fault != NULL)
-        gb_report(r->diags, r->file, g->at.line, fault);
+        gb_report(r->diags, r->file, g->at.line, "%s", gb_tr(fault));
     else
         check_measure(r, job);
 }
