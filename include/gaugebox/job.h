@@ -47,12 +47,6 @@ typedef struct gb_weather {
 typedef enum gb_faces { GB_BACK, GB_BED_FACE, GB_BOTH_FACES } gb_faces;
 typedef enum gb_back { GB_SMOOTH, GB_SCORED } gb_back;
 
-/* A name that stands for something elsewhere, with the line that used it. */
-typedef struct gb_ref {
-    const char *text;
-    int line;
-} gb_ref;
-
 typedef struct gb_layer {
     gb_layer_kind kind;
     gb_ref mix;
@@ -125,6 +119,8 @@ typedef struct gb_job {
     size_t label_count;
     const gb_own_pack *packs;
     size_t pack_count;
+    gb_mix *own_mixes; /* that the job file holds itself, as "own/name" */
+    size_t own_mix_count;
     const gb_piece *pieces;
     size_t piece_count;
     const gb_mix *const *mixes; /* every mix that a layer names, in order of first use */

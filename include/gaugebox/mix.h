@@ -6,10 +6,17 @@
 
 /* Where a group stands in its file. */
 typedef struct gb_origin {
-    int line;    /* 0: nowhere, the group was left out */
-    bool faulty; /* a key of its own could not be read: no rule speaks of it */
-    bool inner;  /* a group within it could not be read */
+    int line;        /* 0: nowhere, the group was left out */
+    bool faulty;     /* a key of its own could not be read: no rule speaks of it */
+    bool inner;      /* a group within it could not be read */
+    uint64_t stated; /* the keys that it states, bit 1 << row of its schema table */
 } gb_origin;
+
+/* A name that stands for something elsewhere, with the line that used it. */
+typedef struct gb_ref {
+    const char *text;
+    int line;
+} gb_ref;
 
 /* One text in several languages, each with its two-letter code. */
 typedef struct gb_phrase {
@@ -24,14 +31,29 @@ typedef struct gb_words {
 /* The text in `language`, else in English, else the first one; "" when there is none. */
 const char *gb_words_in(const gb_words *words, const char *language);
 
-typedef enum gb_material_kind { GB_CEMENT, GB_LIME, GB_SAND, GB_COARSE } gb_material_kind;
+typedef enum gb_material_kind {
+    GB_CEMENT, /* parts of a mix */
+    GB_LIME,
+    GB_SAND,
+    GB_COARSE,
+    GB_PIGMENT, /* additions to it, from here on */
+    GB_CARBON_BLACK,
+    GB_POLYMER,
+    GB_RETARDER,
+    GB_ANTIFREEZE,
+    GB_CHLORIDE
+} gb_material_kind;
+
+/* True for what is added to a mix; false for what it is made of. */
+bool gb_is_addition(gb_material_kind kind);
 
 typedef struct gb_material {
     const char *name; /* "portland-cement" */
     gb_words title;
     gb_material_kind kind;
     gb_density bulk;      /* of the loose volume it is gauged by; for sand the DRY mass in
-                             a volume of loose sand (ASTM C270: 80 lb in 1 ft3) ... */
+                             a volume of loose sand (ASTM C270: 80 lb in 1 ft3) ...; of
+                             a liquid its density */
     gb_share gauged_at;   /* ... of this moisture; sand only */
     gb_density dry_loose; /* sand only: loose and dry */
     double gravity;       /* specific gravity of the grains */
@@ -64,6 +86,18 @@ typedef struct gb_part {
     gb_origin at;
 } gb_part;
 
+/* What goes into a mix beside its parts. One of the three amounts is stated, the others
+   are NaN. */
+typedef struct gb_addition {
+    const char *material_name;
+    const gb_material *material;
+    gb_share share;    /* of the binder's mass */
+    gb_volume dose;    /* of a liquid, by its label, for ... */
+    gb_mass dose_for;  /* ... so much binder, or so much of a bagged blend */
+    gb_share replaces; /* of the mixing water, measure for measure */
+    gb_origin at;
+} gb_addition;
+
 /* What the water figures of a mix are counted in. */
 typedef enum gb_water_basis {
     GB_WATER_DEMAND, /* shares of the computed demand, the sand's own water counted in */
@@ -94,11 +128,23 @@ typedef struct gb_hold {
     gb_duration most; /* NaN when there is no upper end */
 } gb_hold;
 
+/* Which keys of a mix one entry states: the mix's own, or one that it is like. */
+typedef struct gb_lineage {
+    const char *id;
+    const char *place; /* "yard.cfg:12" */
+    const char *keys;  /* "parts, water"; "" when it only has another name */
+} gb_lineage;
+
 typedef struct gb_mix {
     const char *name; /* "stiff-1-4" */
     const char *id;   /* "bed/stiff-1-4" */
     const char *file;
+    bool own; /* the user's, not of the shipped table */
     gb_origin at;
+    gb_ref like; /* the entry that holds what this one does not state; NULL: none */
+    const gb_lineage *lineage; /* its own entry, then those that it is like; none for
+                                  one of the shipped table that stands alone */
+    size_t lineage_count;
     uint64_t digest; /* of its file and of the materials */
     gb_words title;
     unsigned uses;    /* bit 1 << gb_layer_kind for each layer it may fill */
@@ -107,6 +153,8 @@ typedef struct gb_mix {
     gb_words source;      /* a standard or book, or "common practice" */
     const gb_part *parts; /* none for a bagged blend */
     size_t part_count;
+    const gb_addition *additions;
+    size_t addition_count;
     gb_consistency consistency;
     gb_water water;
     gb_share air;
@@ -131,16 +179,17 @@ typedef enum gb_regime {
     GB_BY_LABEL
 } gb_regime;
 
-enum { GB_MOST_PARTS = 8 };
+enum { GB_MOST_PARTS = 8, GB_MOST_ADDITIONS = 4 };
 
 /* One bag of a mix: the masses of its parts, dry; its water in all, the sand's own
    counted in; what it makes. For a bagged blend `parts` is empty. */
 typedef struct gb_recipe {
     gb_mass bag; /* the binder's bag, or the blend's */
     gb_mass part[GB_MOST_PARTS];
-    gb_mass binder; /* cement and lime */
+    gb_mass binder; /* cement and lime; of a bagged blend, all of it */
     gb_mass sand;   /* dry */
-    gb_mass dry;    /* all that is not water */
+    gb_mass powder; /* additions by a share of the binder */
+    gb_mass dry;    /* all that is not water; liquids of an addition count as water */
     gb_mass water_least, water_usual, water_most;
     gb_volume yield;
     gb_route route;
@@ -160,10 +209,22 @@ typedef struct gb_recipe {
    1:1 to 1:8 (within 10 and 8 %, its sand measured dry and loose), to Rule 38 of the US
    Navy Builder manual and to ASTM C270 (5 %). tests/published prints each deviation.
 
+   Additions by a share of the binder count with their mass and their own volume; doses of
+   a liquid are too small to count, and one that replaces water counts as that water.
+
    GB_NOT_POSITIVE: no parts and no label, or a part or density that is not over zero.
    GB_IMPOSSIBLE: mass and volume make a fresh mix lighter than 1200 or heavier than
    2700 kg/m3, which no mortar, grout, paste or concrete is. */
 gb_status gb_make_recipe(const gb_mix *mix, const gb_label *own, bool measured,
                          gb_mass bag, gb_recipe *recipe) GB_MUST_USE;
+
+/* The mass of an addition in `bags` bags: a share of the binder; a dose for so much
+   binder, times its density; or, of one that replaces water, its share of the `water`
+   that is added. */
+gb_mass gb_addition_mass(const gb_mix *mix, const gb_recipe *recipe, size_t addition,
+                         double bags, gb_mass water);
+
+/* The share of the mixing water that additions replace; 0 when none does. */
+gb_share gb_water_replaced(const gb_mix *mix);
 
 #endif

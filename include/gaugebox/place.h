@@ -30,6 +30,9 @@ void gb_places_add(gb_places *places, gb_place place);
 /* Tells that what lay at `from` lies at `to` now. */
 void gb_places_move(gb_places *places, const void *from, const void *to, size_t size);
 
+/* Tells that what lies at `from` lies at `to` as well. */
+void gb_places_copy(gb_places *places, const void *from, const void *to, size_t size);
+
 /* The place of the value at that address, or NULL. Sorts the list on the first call. */
 const gb_place *gb_places_find(gb_places *places, const void *value);
 

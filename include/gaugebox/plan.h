@@ -124,7 +124,12 @@ typedef enum gb_caution_code {
     GB_C_SAND_TOO_WET,    /* the pile brings more water than the mix may hold */
     GB_C_BUCKET_HEAVY,    /* a level bucket weighs more than one person should lift */
     GB_C_SHOVELS_DIFFER,  /* the counts of the shovel's calibration */
-    GB_C_COLD_40,         /* masonry bands, TMS 602 */
+    GB_C_COLOUR_PARTS,    /* coloured, and batches of part bags */
+    GB_C_COLOUR_STRONG,   /* pigment beyond what masonry cement takes */
+    GB_C_CARBON_BLACK,    /* carbon black beyond what cement takes */
+    GB_C_ANTIFREEZE,
+    GB_C_CHLORIDE,
+    GB_C_COLD_40, /* masonry bands, TMS 602 */
     GB_C_COLD_32,
     GB_C_COLD_25,
     GB_C_COLD_20,
@@ -229,8 +234,13 @@ bool gb_heaviest_bucket(const gb_job *job, const gb_mix_plan *mix,
 /* Bags that one mix takes in all: its batches, or for a slurry what the pots hold. */
 double gb_bags_used(const gb_mix_plan *mix);
 
-/* The water that they take with sand of that moisture; none when it is too wet. */
+/* The usual mixing water that they take with sand of that moisture, with what replaces a
+   part of it; none when the sand is too wet. */
+gb_mass gb_mixing_liquid(const gb_mix_plan *mix, gb_share moisture);
+
+/* The water in it, and the mass of one of the additions. */
 gb_mass gb_water_used(const gb_mix_plan *mix, gb_share moisture);
+gb_mass gb_addition_used(const gb_mix_plan *mix, size_t addition, gb_share moisture);
 
 /* The label or the measured yield that the job states of a mix; NULL when it states none.
  */

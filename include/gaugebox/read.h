@@ -56,6 +56,10 @@ gb_places *gb_mix_table_places(const gb_mix_table *table);
    reported at `file`:`line` (the place that named it) when there is none. */
 const gb_mix *gb_mix_find(gb_mix_table *table, gb_ref id, const char *file);
 
+/* From now on, the mixes that the job holds itself come first, as "own/name"; NULL: none
+   do. Faults in them are reported. */
+void gb_mix_table_take_own(gb_mix_table *table, const gb_job *job);
+
 /* All mixes of all families, sorted by id. False with faults reported. */
 bool gb_mix_list(gb_mix_table *table, const gb_mix *const **mixes, size_t *count);
 

@@ -32,6 +32,8 @@ typedef enum gb_show {
     GB_SHOW_WATER_FINE_CELL,
     GB_SHOW_POT_WATER, /* US: fluid ounces, quarts and litres */
     GB_SHOW_MASS,
+    GB_SHOW_DAB,    /* a mass of pounds or ounces, kilograms or grams */
+    GB_SHOW_LIQUID, /* a volume of quarts or fluid ounces with litres beside */
     GB_SHOW_TEMP,
     GB_SHOW_SPEED,
     GB_SHOW_SHARE,

@@ -13,7 +13,7 @@ enum { GB_EXIT_DONE = 0, GB_EXIT_FAULT = 1, GB_EXIT_USAGE = 2, GB_EXIT_IO = 3 };
 typedef struct gb_common {
     const char *units;    /* "us", "metric" or NULL: as the job says */
     const char *language; /* two letters, or NULL: English */
-    const char *mixes;    /* a folder before the shipped one, or NULL */
+    const char *mixes;    /* a folder before all others, or NULL */
     const char *output;   /* a file, or NULL: standard output */
     const char *format;   /* "text" (or NULL), "json" or "csv" */
     bool explain;         /* tell how the figures came about, instead of the sheet */
@@ -31,8 +31,8 @@ typedef struct gb_run {
     gb_diags diags;
     gb_text out;
     gb_mix_table *table;
-    gb_places places; /* kept when figures are to be explained */
-    const char *folders[2];
+    gb_places places;       /* kept when figures are to be explained */
+    const char *folders[3]; /* --mixes, the user's own, the shipped one */
     int told; /* the exit status of a fault that was told already; 0: none */
 } gb_run;
 

@@ -24,8 +24,8 @@ static const struct argp_option OPTIONS[] = {
         "files; "
         "FIGURE is a label, a row or a name, as --explain=water or --explain=NEED.gross"),
      1},
-    {"mixes", KEY_MIXES, N_("FOLDER"), 0, N_("your own mixes, before the shipped ones"),
-     1},
+    {"mixes", KEY_MIXES, N_("FOLDER"), 0,
+     N_("mixes that come before your own and the shipped ones"), 1},
     {"output", 'o', N_("FILE"), 0, N_("write to FILE, which appears whole or not at all"),
      1},
     {0}};
@@ -143,6 +143,9 @@ bool gb_run_start(gb_run *run, const gb_common *common) {
         }
         run->folders[count++] = common->mixes;
     }
+    const char *own = gb_user_place("gaugebox/mixes", &run->arena);
+    if (own != NULL && stat(own, &info) == 0 && S_ISDIR(info.st_mode))
+        run->folders[count++] = own;
     const char *shipped = gb_shared_place("gaugebox/mixes", &run->arena);
     if (shipped != NULL)
         run->folders[count++] = shipped;
@@ -150,7 +153,7 @@ bool gb_run_start(gb_run *run, const gb_common *common) {
     gb_places_init(&run->places, &run->arena);
     if (run->table != NULL && common->explain)
         gb_mix_table_keep_places(run->table, &run->places);
-    if (run->table != NULL && shipped != NULL)
+    if (run->table != NULL && own != NULL && shipped != NULL)
         return true;
     (void)fputs(gb_tr("gaugebox: the mix table beside the program cannot be found\n"),
                 stderr);

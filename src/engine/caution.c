@@ -5,9 +5,11 @@
 
 #include <math.h>
 
-#define TMS_602  N_("TMS 602 art. 1.8 C and D")
-#define PRACTICE N_("common practice")
-#define NIOSH    N_("NIOSH lifting equation, load constant")
+#define TMS_602        N_("TMS 602 art. 1.8 C and D")
+#define TMS_602_COLOUR N_("TMS 602 art. 2.2, from memory")
+#define ACI_306        N_("ACI 306R, from memory")
+#define PRACTICE       N_("common practice")
+#define NIOSH          N_("NIOSH lifting equation, load constant")
 
 /* Limits in the units that the sources print, turned into ours by the unit table alone,
    so that a temperature typed in a job and a limit here are equal to the last bit. */
@@ -32,6 +34,11 @@ static const struct {
     [GB_C_SAND_TOO_WET] = {GB_STOP, GB_SHARE, PRACTICE},
     [GB_C_BUCKET_HEAVY] = {GB_CAUTION, GB_MASS, NIOSH},
     [GB_C_SHOVELS_DIFFER] = {GB_CAUTION, GB_SHARE, PRACTICE},
+    [GB_C_COLOUR_PARTS] = {GB_NOTE, GB_KINDS, PRACTICE},
+    [GB_C_COLOUR_STRONG] = {GB_CAUTION, GB_SHARE, TMS_602_COLOUR},
+    [GB_C_CARBON_BLACK] = {GB_CAUTION, GB_SHARE, TMS_602_COLOUR},
+    [GB_C_ANTIFREEZE] = {GB_CAUTION, GB_KINDS, PRACTICE},
+    [GB_C_CHLORIDE] = {GB_CAUTION, GB_SHARE, ACI_306},
     [GB_C_COLD_40] = {GB_CAUTION, GB_TEMP, TMS_602},
     [GB_C_COLD_32] = {GB_CAUTION, GB_TEMP, TMS_602},
     [GB_C_COLD_25] = {GB_CAUTION, GB_TEMP, TMS_602},
@@ -230,9 +237,43 @@ static void gauge_cautions(const gb_job *job, const gb_mix_plan *mix,
         gb_add_caution(to, GB_C_SHOVELS_DIFFER, spread, MOST_SPREAD);
 }
 
+/* The share of the binder that additions of that kind come to. */
+static double share_of_kind(const gb_mix *mix, gb_material_kind kind) {
+    double share = 0;
+    for (size_t i = 0; i < mix->addition_count; i++)
+        if (mix->additions[i].material->kind == kind &&
+            !isnan(mix->additions[i].share.of_one))
+            share += mix->additions[i].share.of_one;
+    return share;
+}
+
+static bool has_kind(const gb_mix *mix, gb_material_kind kind) {
+    for (size_t i = 0; i < mix->addition_count; i++)
+        if (mix->additions[i].material->kind == kind)
+            return true;
+    return false;
+}
+
+static void addition_cautions(const gb_mix *mix, gb_caution_list *to) {
+    static const double MOST_BLACK = 0.02;
+    static const double MOST_CHLORIDE = 0.02;
+    double black = share_of_kind(mix, GB_CARBON_BLACK);
+    if (gb_over(black, MOST_BLACK))
+        gb_add_caution(to, GB_C_CARBON_BLACK, black, MOST_BLACK);
+    if (has_kind(mix, GB_ANTIFREEZE))
+        gb_add_caution(to, GB_C_ANTIFREEZE, GB_NONE, GB_NONE);
+    if (has_kind(mix, GB_CHLORIDE))
+        gb_add_caution(to, GB_C_CHLORIDE, share_of_kind(mix, GB_CHLORIDE), MOST_CHLORIDE);
+}
+
+static bool is_coloured(const gb_mix *mix) {
+    return has_kind(mix, GB_PIGMENT) || has_kind(mix, GB_CARBON_BLACK);
+}
+
 void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list *to) {
     const gb_batching *b = &mix->batching;
     depth_cautions(&mix->need, to);
+    addition_cautions(mix->need.mix, to);
     gb_water_row row = {0};
     if (mix->need.mix->part_count > 0 &&
         gb_water_to_add(mix->need.mix, &mix->recipe, gb_job_moisture(job), 1.0, &row) !=
@@ -246,6 +287,8 @@ void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list
         no_batch_caution(job, mix, to);
     else if (b->part_bags)
         part_bag_caution(job, mix, to);
+    if (b->part_bags && is_coloured(mix->need.mix))
+        gb_add_caution(to, GB_C_COLOUR_PARTS, GB_NONE, GB_NONE);
     if (isnan(b->time_to_place.s) && b->batch_count > 0)
         gb_add_caution(to, GB_C_NO_PACE, GB_NONE, GB_NONE);
 }

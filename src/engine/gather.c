@@ -42,13 +42,18 @@ gb_status gb_gather(const gb_job *job, const gb_mix *mix, const gb_take *takes,
     return GB_OK;
 }
 
-static const char *supply_name(const gb_supply_need *s) {
-    return s->material != NULL ? s->material->name : s->blend->id;
+/* Two jobs may each hold a blend of their own under one id. */
+static bool same_supply(const gb_supply_need *a, const gb_supply_need *b) {
+    if (a->material != NULL && b->material != NULL)
+        return strcmp(a->material->name, b->material->name) == 0;
+    return a->blend != NULL && b->blend != NULL &&
+           strcmp(a->blend->id, b->blend->id) == 0 &&
+           a->blend->digest == b->blend->digest;
 }
 
 void gb_add_supply(gb_supplies *s, const gb_supply_need *need) {
     for (size_t i = 0; i < s->count; i++) {
-        if (strcmp(supply_name(&s->rows[i]), supply_name(need)) != 0)
+        if (!same_supply(&s->rows[i], need))
             continue;
         s->rows[i].mass.kg += need->mass.kg;
         s->rows[i].lying.kg += need->lying.kg;
@@ -63,11 +68,21 @@ double gb_bags_used(const gb_mix_plan *mix) {
                           : mix->batching.bags_gauged;
 }
 
-gb_mass gb_water_used(const gb_mix_plan *mix, gb_share moisture) {
+gb_mass gb_mixing_liquid(const gb_mix_plan *mix, gb_share moisture) {
     gb_water_row row = {0};
     gb_status status =
         gb_water_to_add(mix->need.mix, &mix->recipe, moisture, gb_bags_used(mix), &row);
     return status == GB_OK ? row.usual : (gb_mass){0};
+}
+
+gb_mass gb_addition_used(const gb_mix_plan *mix, size_t addition, gb_share moisture) {
+    return gb_addition_mass(mix->need.mix, &mix->recipe, addition, gb_bags_used(mix),
+                            gb_mixing_liquid(mix, moisture));
+}
+
+gb_mass gb_water_used(const gb_mix_plan *mix, gb_share moisture) {
+    double kept = 1.0 - gb_water_replaced(mix->need.mix).of_one;
+    return (gb_mass){kept * gb_mixing_liquid(mix, moisture).kg};
 }
 
 const gb_mass *gb_usual_pack(const gb_material *material, gb_system system) {
@@ -82,7 +97,17 @@ gb_mass gb_job_pack(const gb_job *job, const gb_material *material) {
     return *gb_usual_pack(material, job->units);
 }
 
-void gb_gather_supplies(const gb_mix_plan *mix, gb_supplies *s) {
+static void gather_additions(const gb_job *job, const gb_mix_plan *mix, gb_supplies *s) {
+    const gb_mix *m = mix->need.mix;
+    for (size_t i = 0; i < m->addition_count; i++) {
+        gb_supply_need need = {.material = m->additions[i].material,
+                               .mass = gb_addition_used(mix, i, gb_job_moisture(job)),
+                               .pack = m->additions[i].material->pack};
+        gb_add_supply(s, &need);
+    }
+}
+
+static void gather_parts(const gb_mix_plan *mix, gb_supplies *s) {
     const gb_mix *m = mix->need.mix;
     double bags = gb_bags_used(mix);
     if (m->part_count == 0) {
@@ -91,7 +116,6 @@ void gb_gather_supplies(const gb_mix_plan *mix, gb_supplies *s) {
                                 .loose = {GB_NONE},
                                 .pack = mix->recipe.bag};
         gb_add_supply(s, &blend);
-        return;
     }
     for (size_t i = 0; i < m->part_count; i++) {
         const gb_material *material = m->parts[i].material;
@@ -100,6 +124,11 @@ void gb_gather_supplies(const gb_mix_plan *mix, gb_supplies *s) {
                                .pack = material->pack};
         gb_add_supply(s, &part);
     }
+}
+
+void gb_gather_supplies(const gb_job *job, const gb_mix_plan *mix, gb_supplies *s) {
+    gather_parts(mix, s);
+    gather_additions(job, mix, s);
 }
 
 void gb_waste_supplies(const gb_job *job, gb_supplies *s) {

@@ -19,7 +19,7 @@ typedef struct gb_supplies {
 void gb_add_supply(gb_supplies *supplies, const gb_supply_need *need);
 
 /* Adds what the batches of one mix take, before the material's own waste. */
-void gb_gather_supplies(const gb_mix_plan *mix, gb_supplies *supplies);
+void gb_gather_supplies(const gb_job *job, const gb_mix_plan *mix, gb_supplies *supplies);
 
 /* Adds each material's own waste and its moisture, and takes the job's packs. */
 void gb_waste_supplies(const gb_job *job, gb_supplies *supplies);

@@ -161,12 +161,13 @@ static gb_status plan_mix(const gb_job *job, const gb_mix *mix, double m2_s,
 static gb_status plan_supplies(const gb_job *job, gb_arena *arena, gb_plan *plan) {
     size_t room = 1;
     for (size_t i = 0; i < plan->mix_count; i++)
-        room += 1 + plan->mixes[i].need.mix->part_count;
+        room += 1 + plan->mixes[i].need.mix->part_count +
+                plan->mixes[i].need.mix->addition_count;
     gb_supplies s = {.rows = gb_arena_take(arena, room, sizeof *s.rows)};
     if (s.rows == NULL)
         return GB_NO_MEMORY;
     for (size_t i = 0; i < plan->mix_count; i++) {
-        gb_gather_supplies(&plan->mixes[i], &s);
+        gb_gather_supplies(job, &plan->mixes[i], &s);
         plan->water.m3 +=
             gb_water_used(&plan->mixes[i], gb_job_moisture(job)).kg / GB_WATER_KG_M3;
     }

@@ -18,8 +18,8 @@ static bool positive(double x) {
 }
 
 static bool usable_material(const gb_material *m) {
-    return m != NULL && positive(m->bulk.kg_m3) && positive(m->gravity) &&
-           (m->kind != GB_SAND || positive(m->dry_loose.kg_m3));
+    return m != NULL && !gb_is_addition(m->kind) && positive(m->bulk.kg_m3) &&
+           positive(m->gravity) && (m->kind != GB_SAND || positive(m->dry_loose.kg_m3));
 }
 
 /* The masses of the parts, for one bag of the first part. */
@@ -43,6 +43,32 @@ static gb_status weigh_parts(const gb_mix *mix, gb_recipe *r) {
     return GB_OK;
 }
 
+/* Powders that are added by a share of the binder. */
+static gb_status weigh_powders(const gb_mix *mix, gb_recipe *r) {
+    if (mix->addition_count > GB_MOST_ADDITIONS)
+        return GB_NOT_POSITIVE;
+    for (size_t i = 0; i < mix->addition_count; i++) {
+        const gb_addition *a = &mix->additions[i];
+        if (a->material == NULL || !positive(a->material->gravity))
+            return GB_NOT_POSITIVE;
+        if (isnan(a->share.of_one))
+            continue;
+        r->powder.kg += gb_addition_mass(mix, r, i, 1.0, (gb_mass){0}).kg;
+    }
+    r->dry.kg += r->powder.kg;
+    return GB_OK;
+}
+
+/* The volume of their grains. */
+static double volume_of_powders(const gb_mix *mix, const gb_recipe *r) {
+    double m3 = 0;
+    for (size_t i = 0; i < mix->addition_count; i++)
+        if (!isnan(mix->additions[i].share.of_one))
+            m3 += gb_addition_mass(mix, r, i, 1.0, (gb_mass){0}).kg /
+                  (mix->additions[i].material->gravity * GB_WATER_KG_M3);
+    return m3;
+}
+
 /* W = 0.22 C + 0.12 S + 1.0 L, and 0.65 of it for a stiff bed; all in kg. */
 static double water_demand(const gb_mix *mix, const gb_recipe *r) {
     double water = 0;
@@ -57,7 +83,7 @@ static double water_demand(const gb_mix *mix, const gb_recipe *r) {
         case GB_SAND:
             water += DEMAND_SAND * r->part[i].kg;
             break;
-        case GB_COARSE: /* its water is stated by the mix, see water_of_parts */
+        default: /* of stone the water is stated by the mix, see water_of_parts */
             break;
         }
     }
@@ -77,7 +103,7 @@ static gb_status water_of_parts(const gb_mix *mix, gb_recipe *r) {
 
 /* V_abs = (sum of mass / (1000 SG) + W/1000) / (1 - air); V = max(V_abs, V_sand). */
 static gb_status volume_of_parts(const gb_mix *mix, gb_recipe *r) {
-    double solid = 0;
+    double solid = volume_of_powders(mix, r);
     double sand = 0;
     for (size_t i = 0; i < mix->part_count; i++) {
         const gb_material *m = mix->parts[i].material;
@@ -102,6 +128,8 @@ static gb_status recipe_of_parts(const gb_mix *mix, gb_mass bag, gb_recipe *r) {
         return GB_NOT_POSITIVE;
     gb_status status = weigh_parts(mix, r);
     if (status == GB_OK)
+        status = weigh_powders(mix, r);
+    if (status == GB_OK)
         status = water_of_parts(mix, r);
     if (status == GB_OK)
         status = volume_of_parts(mix, r);
@@ -111,6 +139,7 @@ static gb_status recipe_of_parts(const gb_mix *mix, gb_mass bag, gb_recipe *r) {
 static gb_status recipe_of_label(const gb_mix *mix, const gb_label *label, gb_recipe *r) {
     r->bag = label->bag;
     r->dry = label->bag;
+    r->binder = label->bag;
     r->yield = label->yield;
     r->route = GB_LABELLED;
     r->regime = GB_BY_LABEL;

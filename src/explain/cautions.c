@@ -77,6 +77,12 @@ const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
         return gb_why_lifted(x, a);
     case GB_C_SHOVELS_DIFFER:
         return gb_why_shovel_spread(x, job);
+    case GB_C_COLOUR_STRONG:
+        return gb_why_share_of_kind(x, a, GB_PIGMENT);
+    case GB_C_CARBON_BLACK:
+        return gb_why_share_of_kind(x, a, GB_CARBON_BLACK);
+    case GB_C_CHLORIDE:
+        return gb_why_share_of_kind(x, a, GB_CHLORIDE);
     case GB_C_STONE_COLD:
     case GB_C_UNITS_COLD:
     case GB_C_UNITS_FROZEN:
@@ -113,6 +119,9 @@ const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *a) {
                       GB_INPUTS(gb_why_water(x, &m, GB_FIRST_WATER), gb_why_sand(x, &m)));
     case GB_C_DEPTH_SPREAD:
     case GB_C_SHOVELS_DIFFER:
+    case GB_C_COLOUR_STRONG:
+    case GB_C_CARBON_BLACK:
+    case GB_C_CHLORIDE:
         return gb_fact(x, "limit", GB_SHARE, c->limit, c->source);
     case GB_C_BUCKET_HEAVY:
         return gb_fact(x, "limit", GB_MASS, c->limit, c->source);

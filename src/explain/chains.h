@@ -51,6 +51,23 @@ const gb_why *gb_why_life_in_heat(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_mix_time(gb_explainer *x, const char *name, const gb_mixed *m,
                               const double *s);
 
+/* Cement and lime of one bag; of a bagged blend all of it. */
+const gb_why *gb_why_binder(gb_explainer *x, const gb_mixed *m);
+
+/* ---- additions.c: pigment, admixtures, what replaces water ------------------------- */
+
+/* Of the addition whose index is the row's part: its mass and its volume in the amount
+   that the row is about; the share of the water that it replaces. */
+const gb_why *gb_why_addition(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_added_volume(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_replaced_share(gb_explainer *x, const gb_about *about);
+/* The mass of a powder in one bag. */
+const gb_why *gb_why_powder(gb_explainer *x, const gb_mixed *m, size_t addition);
+/* The usual water to add, less what is replaced. */
+const gb_why *gb_why_water_used(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_share_of_kind(gb_explainer *x, const gb_about *about,
+                                   gb_material_kind kind);
+
 /* ---- gauging.c: sand as it lies, and what it is gauged with ------------------------ */
 
 /* Today's of the job, else what is usual; job NULL: asked for without one. */

@@ -102,10 +102,24 @@ const gb_why *gb_why_sand(gb_explainer *x, const gb_mixed *m) {
     return mass_of_kinds(x, m, 1u << GB_SAND, "sand");
 }
 
+const gb_why *gb_why_binder(gb_explainer *x, const gb_mixed *m) {
+    static const unsigned BINDERS = 1u << GB_CEMENT | 1u << GB_LIME;
+    return m->mix->part_count == 0 ? gb_why_bag(x, m)
+                                   : mass_of_kinds(x, m, BINDERS, "binder");
+}
+
 static const gb_why *dry(gb_explainer *x, const gb_mixed *m) {
-    static const unsigned ALL =
-        1u << GB_CEMENT | 1u << GB_LIME | 1u << GB_SAND | 1u << GB_COARSE;
-    return m->mix->part_count == 0 ? gb_why_bag(x, m) : mass_of_kinds(x, m, ALL, "dry");
+    const gb_why *all[GB_MOST_PARTS + GB_MOST_ADDITIONS];
+    size_t n = 0;
+    if (m->mix->part_count == 0)
+        return gb_why_bag(x, m);
+    for (size_t i = 0; i < m->mix->part_count; i++)
+        all[n++] = gb_why_part_mass(x, m, i);
+    for (size_t i = 0; i < m->mix->addition_count; i++)
+        if (!isnan(m->mix->additions[i].share.of_one))
+            all[n++] = gb_why_powder(x, m, i);
+    return GB_WHY(x, "dry", GB_MASS, m->recipe->dry.kg, "sum()", .inputs = all,
+                  .input_count = n);
 }
 
 /* ---- water ------------------------------------------------------------------------- */
@@ -145,14 +159,13 @@ static const gb_why *water_of_label(gb_explainer *x, const gb_mixed *m, double k
 
 static const gb_why *water_of_parts(gb_explainer *x, const gb_mixed *m, double kg,
                                     const char *name, gb_which_water which) {
-    static const unsigned BINDERS = 1u << GB_CEMENT | 1u << GB_LIME;
     const gb_water *w = &m->mix->water;
     const double *shares[] = {&w->least.of_one, &w->usual.of_one, &w->most.of_one};
     const gb_why *share = gb_stated(x, "water_share", m->mix->id, GB_SHARE, shares[which],
                                     gb_text_source(x, &m->mix->source));
     if (w->basis == GB_WATER_BINDER)
         return GB_WHY(x, name, GB_MASS, kg, "water_share * binder",
-                      GB_INPUTS(share, mass_of_kinds(x, m, BINDERS, "binder")));
+                      GB_INPUTS(share, gb_why_binder(x, m)));
     bool stiff = m->mix->consistency == GB_STIFF;
     return GB_WHY(x, name, GB_MASS, kg,
                   stiff ? "water_share * stiff_demand" : "water_share * plastic_demand",
@@ -178,26 +191,31 @@ const gb_why *gb_why_wet(gb_explainer *x, const gb_mixed *m) {
 
 /* ---- yield ------------------------------------------------------------------------- */
 
-static const gb_why *solid(gb_explainer *x, const gb_mixed *m, size_t i) {
-    const gb_material *material = m->mix->parts[i].material;
+static const gb_why *solid(gb_explainer *x, const gb_material *material,
+                           const gb_why *mass) {
+    if (mass == NULL)
+        return NULL;
     const gb_why *gravity =
         gb_stated(x, "gravity", material->name, GB_PLAIN, &material->gravity,
                   gb_text_source(x, &material->source));
     return GB_WHY(x, "solid", GB_VOLUME,
-                  m->recipe->part[i].kg / (material->gravity * GB_WATER_KG_M3),
-                  "mass / (gravity * water_density)",
-                  GB_INPUTS(gb_why_part_mass(x, m, i), gravity, gb_water_density(x)),
-                  .of = material->name);
+                  mass->value / (material->gravity * GB_WATER_KG_M3),
+                  strcmp(mass->name, "powder") == 0 ? "powder / (gravity * water_density)"
+                                                    : "mass / (gravity * water_density)",
+                  GB_INPUTS(mass, gravity, gb_water_density(x)), .of = material->name);
 }
 
 static const gb_why *by_solids(gb_explainer *x, const gb_mixed *m, const char *name) {
-    const gb_why *solids[GB_MOST_PARTS];
-    size_t n = m->mix->part_count;
+    const gb_why *solids[GB_MOST_PARTS + GB_MOST_ADDITIONS];
+    size_t n = 0;
     double all = 0;
-    for (size_t i = 0; i < n; i++) {
-        solids[i] = solid(x, m, i);
+    for (size_t i = 0; i < m->mix->part_count; i++)
+        solids[n++] = solid(x, m->mix->parts[i].material, gb_why_part_mass(x, m, i));
+    for (size_t i = 0; i < m->mix->addition_count; i++)
+        if (!isnan(m->mix->additions[i].share.of_one))
+            solids[n++] = solid(x, m->mix->additions[i].material, gb_why_powder(x, m, i));
+    for (size_t i = 0; i < n; i++)
         all += solids[i] == NULL ? 0 : solids[i]->value;
-    }
     const gb_why *sum =
         GB_WHY(x, "solids", GB_VOLUME, all, "sum()", .inputs = solids, .input_count = n);
     double air = m->mix->air.of_one;

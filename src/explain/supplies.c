@@ -37,10 +37,35 @@ static bool holds(const gb_mix *mix, const gb_supply_need *s, size_t part) {
            strcmp(mix->parts[part].material->name, s->material->name) == 0;
 }
 
+static bool adds(const gb_mix *mix, const gb_supply_need *s, size_t addition) {
+    return s->material != NULL && addition < mix->addition_count &&
+           strcmp(mix->additions[addition].material->name, s->material->name) == 0;
+}
+
+/* What the parts and the additions of one mix take of it. */
+static size_t takings_of(gb_explainer *x, const gb_plan *plan, size_t mix,
+                         const gb_supply_need *s, const gb_why **to) {
+    gb_about a = {.plan = plan,
+                  .mix = &plan->mixes[mix],
+                  .amount = GB_ALL_OF_IT,
+                  .moisture = gb_job_moisture(plan->job)};
+    size_t n = 0;
+    for (size_t part = 0; part < GB_MOST_PARTS; part++)
+        if (holds(plan->mixes[mix].need.mix, s, part))
+            to[n++] = taken(x, &a, s, part);
+    for (size_t i = 0; i < GB_MOST_ADDITIONS; i++) {
+        a.part = i;
+        if (adds(plan->mixes[mix].need.mix, s, i))
+            to[n++] = gb_why_addition(x, &a);
+    }
+    return n;
+}
+
 static const gb_why *batched(gb_explainer *x, const gb_plan *plan,
                              const gb_supply_need *s) {
-    const gb_why **all = gb_arena_take(x->arena, plan->mix_count * GB_MOST_PARTS + 1,
-                                       sizeof(const gb_why *));
+    const gb_why **all =
+        gb_arena_take(x->arena, plan->mix_count * (GB_MOST_PARTS + GB_MOST_ADDITIONS) + 1,
+                      sizeof(const gb_why *));
     size_t n = 0;
     double kg = 0;
     if (all == NULL) {
@@ -48,15 +73,9 @@ static const gb_why *batched(gb_explainer *x, const gb_plan *plan,
         return NULL;
     }
     for (size_t i = 0; i < plan->mix_count; i++)
-        for (size_t part = 0; part < GB_MOST_PARTS; part++) {
-            const gb_about a = {
-                .plan = plan, .mix = &plan->mixes[i], .amount = GB_ALL_OF_IT};
-            if (!holds(plan->mixes[i].need.mix, s, part))
-                continue;
-            all[n] = taken(x, &a, s, part);
-            kg += all[n] == NULL ? 0 : all[n]->value;
-            n++;
-        }
+        n += takings_of(x, plan, i, s, &all[n]);
+    for (size_t i = 0; i < n; i++)
+        kg += all[i] == NULL ? 0 : all[i]->value;
     return GB_WHY(x, "batched", GB_MASS, kg, "sum()", .inputs = all, .input_count = n,
                   .of = name_of(s));
 }
@@ -158,7 +177,7 @@ const gb_why *gb_why_total_water(gb_explainer *x, const gb_about *a) {
                                  .mix = &plan->mixes[i],
                                  .amount = GB_ALL_OF_IT,
                                  .moisture = gb_job_moisture(plan->job)};
-        all[i] = gb_why_to_add(x, &of_mix, GB_USUAL_WATER);
+        all[i] = gb_why_water_used(x, &of_mix);
     }
     return GB_WHY(x, "water", GB_MASS, plan->water.m3 * GB_WATER_KG_M3, "sum()",
                   .inputs = all, .input_count = plan->mix_count);

@@ -361,7 +361,9 @@ bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diag
         return false;
     read.job.file = file;
     read.job.digest = r.base.digest;
+    gb_mix_table_take_own(table, &read.job);
     check_pieces(&r);
+    gb_mix_table_take_own(table, NULL);
     check_waste(&r);
     check_labels(&r);
     check_packs(&r);

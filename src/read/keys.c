@@ -28,7 +28,7 @@ static void print_key(const gb_key *key, size_t depth, gb_text *to) {
 static void print_schema(const gb_schema *schema, size_t depth, gb_text *to) {
     for (size_t i = 0; i < schema->key_count; i++) {
         print_key(&schema->keys[i], depth, to);
-        if (schema->keys[i].child != NULL)
+        if (schema->keys[i].child != NULL && !schema->keys[i].told_elsewhere)
             print_schema(schema->keys[i].child, depth + 1, to);
     }
 }

@@ -1,6 +1,8 @@
 #include "read/schemas.h"
 
-static const char *const KINDS[] = {"cement", "lime", "sand", "coarse", NULL};
+static const char *const KINDS[] = {"cement",     "lime",         "sand",    "coarse",
+                                    "pigment",    "carbon black", "polymer", "retarder",
+                                    "antifreeze", "chloride",     NULL};
 static const char *const CONSISTENCIES[] = {"stiff", "plastic", "paste", "fluid", NULL};
 static const char *const BASES[] = {"demand", "binder", "label", NULL};
 
@@ -20,7 +22,8 @@ static const gb_key MATERIAL_KEYS[] = {
      .choices = KINDS,
      .required = true,
      .offset = offsetof(gb_material, kind),
-     .help = N_("its part in the yield")},
+     .help = N_("cement, lime, sand and coarse are parts of a mix, the others additions "
+                "to it")},
     {.name = "bulk",
      .kind = GB_KEY_QUANTITY,
      .quantity = GB_DENSITY,
@@ -104,6 +107,45 @@ static const gb_key PART_KEYS[] = {
 };
 static const gb_schema PART =
     GB_SCHEMA("part", PART_KEYS, gb_part, offsetof(gb_part, at));
+
+static const gb_key ADDITION_KEYS[] = {
+    {.name = "material",
+     .kind = GB_KEY_TEXT,
+     .required = true,
+     .offset = offsetof(gb_addition, material_name),
+     .help = N_("a material of materials.cfg that is no part of a mix")},
+    {.name = "share",
+     .kind = GB_KEY_QUANTITY,
+     .quantity = GB_SHARE,
+     .least = "0.01%",
+     .most = "20%",
+     .offset = offsetof(gb_addition, share),
+     .help = N_("of the mass of cement and lime: pigments and other powders")},
+    {.name = "dose",
+     .kind = GB_KEY_QUANTITY,
+     .quantity = GB_VOLUME,
+     .least = "0.1 fl oz",
+     .most = "5 gal",
+     .offset = offsetof(gb_addition, dose),
+     .help = N_("a liquid, by its label")},
+    {.name = "dose_for",
+     .kind = GB_KEY_QUANTITY,
+     .quantity = GB_MASS,
+     .least = "1 lb",
+     .most = "4000 lb",
+     .offset = offsetof(gb_addition, dose_for),
+     .help =
+         N_("so much cement and lime, or so much of a bagged blend, takes that dose")},
+    {.name = "replaces",
+     .kind = GB_KEY_QUANTITY,
+     .quantity = GB_SHARE,
+     .least = "1%",
+     .most = "100%",
+     .offset = offsetof(gb_addition, replaces),
+     .help = N_("of the mixing water, measure for measure, by its label")},
+};
+static const gb_schema ADDITION =
+    GB_SCHEMA("addition", ADDITION_KEYS, gb_addition, offsetof(gb_addition, at));
 
 static const gb_key WATER_KEYS[] = {
     {.name = "by",
@@ -223,11 +265,21 @@ static const gb_key MIX_KEYS[] = {
     {.name = "name",
      .kind = GB_KEY_TEXT,
      .required = true,
+     .never_inherited = true,
      .offset = offsetof(gb_mix, name),
-     .help = N_("its id is the file's family/name")},
+     .help = N_("its id is the file's family/name; in a job own/name")},
+    {.name = "like",
+     .kind = GB_KEY_REF,
+     .never_inherited = true,
+     .offset = offsetof(gb_mix, like),
+     .help =
+         N_("family/name of the mix that it takes all keys from which it does not "
+            "state itself, groups and lists whole; only name, title and source it must "
+            "state")},
     {.name = "title",
      .kind = GB_KEY_WORDS,
      .required = true,
+     .never_inherited = true,
      .offset = offsetof(gb_mix, title),
      .help = N_("as sheets call it")},
     {.name = "uses",
@@ -248,6 +300,7 @@ static const gb_key MIX_KEYS[] = {
     {.name = "source",
      .kind = GB_KEY_WORDS,
      .required = true,
+     .never_inherited = true,
      .offset = offsetof(gb_mix, source),
      .help = N_("standard, book, or common practice")},
     {.name = "parts",
@@ -256,6 +309,14 @@ static const gb_key MIX_KEYS[] = {
      .offset = offsetof(gb_mix, parts),
      .count_offset = offsetof(gb_mix, part_count),
      .help = N_("site mix: its ingredients, the binder that comes in bags first")},
+    {.name = "additions",
+     .kind = GB_KEY_GROUPS,
+     .child = &ADDITION,
+     .offset = offsetof(gb_mix, additions),
+     .count_offset = offsetof(gb_mix, addition_count),
+     .help =
+         N_("pigment, polymer and other admixtures, each with a share, a dose or what "
+            "it replaces")},
     {.name = "label",
      .kind = GB_KEY_GROUP,
      .child = &LABEL,
@@ -308,13 +369,18 @@ static const gb_key MIX_KEYS[] = {
      .count_offset = offsetof(gb_mix, hold_count),
      .help = N_("hold points")},
 };
-static const gb_schema MIX = GB_SCHEMA("mix", MIX_KEYS, gb_mix, offsetof(gb_mix, at));
+const gb_schema GB_MIX_ENTRY_SCHEMA = {.name = N_("mix"),
+                                       .keys = MIX_KEYS,
+                                       .key_count = sizeof MIX_KEYS / sizeof MIX_KEYS[0],
+                                       .size = sizeof(gb_mix),
+                                       .origin_offset = offsetof(gb_mix, at),
+                                       .like_key = "like"};
 
 static const gb_key MIX_FILE_KEYS[] = {
     GB_FORMAT_KEY(gb_mix_file),
     {.name = "mixes",
      .kind = GB_KEY_GROUPS,
-     .child = &MIX,
+     .child = &GB_MIX_ENTRY_SCHEMA,
      .required = true,
      .offset = offsetof(gb_mix_file, list),
      .count_offset = offsetof(gb_mix_file, count),

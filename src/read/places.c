@@ -34,6 +34,17 @@ void gb_places_move(gb_places *places, const void *from, const void *to, size_t 
     places->sorted = false;
 }
 
+void gb_places_copy(gb_places *places, const void *from, const void *to, size_t size) {
+    size_t count = places->count;
+    for (size_t i = 0; i < count; i++) {
+        gb_place place = places->list[i];
+        uintptr_t at = (uintptr_t)place.value - (uintptr_t)from;
+        place.value = (const char *)to + at;
+        if (at < size)
+            gb_places_add(places, place);
+    }
+}
+
 static int by_address(const void *a, const void *b) {
     uintptr_t x = (uintptr_t)((const gb_place *)a)->value;
     uintptr_t y = (uintptr_t)((const gb_place *)b)->value;

@@ -68,10 +68,18 @@ static void missing_key(gb_reader *r, int line, const gb_schema *schema,
               gb_tr(schema->name), key->name, key->name, gb_text_get(&text));
 }
 
+/* True when the group takes what it does not state from the one that it is like. */
+static bool is_heir(const gb_schema *schema, uint64_t stated) {
+    for (size_t i = 0; schema->like_key != NULL && i < schema->key_count; i++)
+        if (stated >> i & 1 && strcmp(schema->keys[i].name, schema->like_key) == 0)
+            return true;
+    return false;
+}
+
 /* Two passes over the settings: what is there, then what is missing. */
 void gb_read_group(gb_reader *reader, const config_setting_t *group,
                    const gb_schema *schema, void *out) {
-    bool seen[64] = {false};
+    uint64_t stated = 0;
     int line = (int)config_setting_source_line(group);
     size_t faults = gb_diags_count(reader->diags);
     size_t inner = 0; /* those of groups within it */
@@ -84,7 +92,7 @@ void gb_read_group(gb_reader *reader, const config_setting_t *group,
         const char *name = config_setting_name(s);
         const gb_key *key = gb_find_key(schema, name);
         if (key != NULL) {
-            seen[key - schema->keys] = true;
+            stated |= UINT64_C(1) << (key - schema->keys);
             size_t before = gb_diags_count(reader->diags);
             gb_read_value(reader, s, key, out);
             if (key->child != NULL)
@@ -93,12 +101,16 @@ void gb_read_group(gb_reader *reader, const config_setting_t *group,
             unknown_key(reader, s, schema);
         }
     }
-    for (size_t i = 0; i < schema->key_count; i++)
-        if (schema->keys[i].required && !seen[i])
-            missing_key(reader, line, schema, &schema->keys[i]);
+    bool heir = is_heir(schema, stated);
+    for (size_t i = 0; i < schema->key_count; i++) {
+        const gb_key *key = &schema->keys[i];
+        if (key->required && !(stated >> i & 1) && (!heir || key->never_inherited))
+            missing_key(reader, line, schema, key);
+    }
     if (schema->origin_offset == GB_NO_ORIGIN)
         return;
-    gb_origin origin = {line, gb_diags_count(reader->diags) > faults + inner, inner > 0};
+    gb_origin origin = {line, gb_diags_count(reader->diags) > faults + inner, inner > 0,
+                        stated};
     memcpy((char *)out + schema->origin_offset, &origin, sizeof origin);
 }
 

@@ -80,8 +80,8 @@ void gb_check_sand(gb_reader *r, const gb_job *job) {
     if (isnan(lying.bulking.of_one))
         gb_report(
             r->diags, r->file, s->at.line,
-            "how sand of %s %% moisture bulks is known up to 10 %%; add moist_height "
-            "and flooded_height of a settlement test, or 'bulking', as \"15%%\"",
+            "how sand of %s %% moisture bulks is known up to 10 %%; add 'moist_height' "
+            "and 'flooded_height' of a settlement test, or 'bulking', as \"15%%\"",
             shown_percent(r, lying.moisture));
     else if (!(lying.moisture.of_one > 0) && lying.bulking.of_one > 0)
         gb_report(r->diags, r->file, s->at.line,

@@ -33,11 +33,13 @@ typedef struct gb_key {
     gb_key_kind kind;
     gb_kind quantity;
     bool required;
+    bool never_inherited; /* an entry that is like another one states it itself */
     const char *fallback; /* as a user would write it; NULL: NaN, NULL or zero */
     const char *least;    /* bounds, as a user would write them; both inclusive */
     const char *most;
     const char *const *choices; /* ends in NULL */
     const gb_schema *child;
+    bool told_elsewhere; /* the printed reference has the child's keys at another kind */
     size_t offset;       /* of the value in the struct */
     size_t count_offset; /* of its count */
     const char *help;
@@ -50,6 +52,8 @@ struct gb_schema {
     size_t key_count;
     size_t size;          /* of the struct */
     size_t origin_offset; /* of a gb_origin that takes its place; GB_NO_ORIGIN: none */
+    const char *like_key; /* a group with this key takes what it does not state from the
+                             one named there, see inherit.h; NULL: groups stand alone */
 };
 
 #define GB_NO_ORIGIN ((size_t)-1)

@@ -53,7 +53,7 @@ static void add_head(gb_builder *b, const gb_plan *plan, const gb_mix_plan *p) {
     GB_ADD(b, TITLE, gb_words_fig(b, "title", &need->mix->title));
     GB_ADD(b, SITE, gb_txt("name", plan->job->site.name));
     GB_ADD(b, PLAN, gb_number_fig(b, "number", plan->digest));
-    GB_ADD(b, MIX_ID, gb_txt("id", need->mix->id));
+    gb_add_mix_id(b, need->mix, need->mix->own);
     GB_ADD(b, FOR, gb_words_fig(b, "purpose", &need->mix->purpose));
     if (need->mix->not_for.count > 0)
         GB_ADD(b, NOT_FOR, gb_words_fig(b, "what", &need->mix->not_for));
@@ -151,6 +151,7 @@ static void add_half(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
                gb_num("mass", GB_SHOW_MASS, p->recipe.bag.kg * bags));
     else
         GB_ADD(b, HALF, parts_of(b, job, p, bags));
+    gb_add_with(b, p->need.mix, &p->recipe, bags);
     gb_add_water_below(b, p->need.mix, &p->recipe, bags, gb_job_moisture(job));
     add_states(b, job, p, bags);
     GB_ADD(b, PART_MAKES, gb_num("volume", GB_SHOW_VOLUME, p->recipe.yield.m3 * bags));
@@ -168,6 +169,7 @@ static void add_last(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
         GB_ADD(b, LAST_BLEND, gb_bags_fig(b, "bags", last));
     else
         GB_ADD(b, LAST, gb_bags_fig(b, "bags", last), parts_of(b, job, p, last));
+    gb_add_with(b, p->need.mix, &p->recipe, last);
     gb_add_water_below(b, p->need.mix, &p->recipe, last, gb_job_moisture(job));
     add_states(b, job, p, last);
 }
@@ -177,6 +179,7 @@ static void add_one_batch(gb_builder *b, const gb_job *job, const gb_mix_plan *p
     b->about.amount = GB_ONE_BATCH;
     b->about.batch = 0;
     add_amount(b, job, p, bags);
+    gb_add_with(b, p->need.mix, &p->recipe, bags);
     gb_add_makes(b, &p->recipe, bags);
     add_limit(b, job, p);
     b->about.amount = GB_ONE_BATCH;
@@ -200,9 +203,26 @@ static gb_row site_bags(gb_builder *b, double bags, double pack_kg,
                    gb_words_fig(b, "material", title));
 }
 
+static size_t site_additions(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
+                             gb_row *rows) {
+    const gb_mix *mix = p->need.mix;
+    for (size_t i = 0; i < mix->addition_count; i++) {
+        const gb_material *m = mix->additions[i].material;
+        double kg = gb_addition_used(p, i, gb_job_moisture(job)).kg;
+        gb_figure material = gb_words_fig(b, "material", &m->title);
+        b->about.part = i;
+        rows[i] =
+            isnan(mix->additions[i].share.of_one)
+                ? GB_MAKE(b, SITE_LIQUID,
+                          gb_num("volume", GB_SHOW_LIQUID, kg / m->bulk.kg_m3), material)
+                : GB_MAKE(b, SITE_ADDED, gb_num("mass", GB_SHOW_DAB, kg), material);
+    }
+    return mix->addition_count;
+}
+
 static void add_on_site(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     const gb_mix *mix = p->need.mix;
-    gb_row rows[GB_MOST_PARTS + 2];
+    gb_row rows[GB_MOST_PARTS + GB_MOST_ADDITIONS + 2];
     size_t n = 0;
     double bags = gb_bags_used(p);
     gb_lying lying = gb_job_lying(job);
@@ -228,6 +248,7 @@ static void add_on_site(gb_builder *b, const gb_job *job, const gb_mix_plan *p) 
         else
             rows[n++] = site_bags(b, dry.kg / pack, pack, &m->title);
     }
+    n += site_additions(b, job, p, &rows[n]);
     gb_mass water = gb_water_used(p, gb_job_moisture(job));
     rows[n++] = GB_MAKE(b, SITE_WATER, gb_num_up("water", GB_SHOW_WATER, water.kg));
     GB_ADD(b, ON_SITE, gb_rows_fig(b, "items", rows, n));
@@ -248,6 +269,7 @@ gb_status gb_batch_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
             add_one_batch(&b, plan->job, p);
         bool by_hand = plan->job->crew.mixer.kind == GB_BARROW && !p->is_slurry;
         gb_add_mixing(&b, p->need.mix, by_hand);
+        gb_add_addition_notes(&b, p->need.mix);
         if (!p->is_slurry && p->batching.batch_count > 0)
             gb_add_batches(&b, p);
         add_on_site(&b, plan->job, p);

@@ -196,6 +196,32 @@ static void show_water_units(const gb_figure *f, gb_system system, gb_text *to) 
     gb_text_add(to, system == GB_METRIC ? "L" : ounces ? "oz (L)" : "qt (L)");
 }
 
+/* ---- additions -------------------------------------------------------------------- */
+
+static void show_dab(const gb_figure *f, gb_system system, gb_text *to) {
+    double lb = in_unit(GB_MASS, "lb", f->value);
+    if (system == GB_METRIC && f->value < 0.9995)
+        add(to, f->value * 1000.0, 0, " g");
+    else if (system == GB_METRIC)
+        add(to, f->value, 2, " kg");
+    else if (lb < 0.995)
+        add(to, in_unit(GB_MASS, "oz", f->value), 1, " oz");
+    else
+        add(to, lb, 2, " lb");
+}
+
+static void show_liquid(const gb_figure *f, gb_system system, gb_text *to) {
+    bool small = f->value < 0.0009995;
+    double quarts = in_unit(GB_VOLUME, "qt", f->value);
+    if (system == GB_US) {
+        add(to, quarts < 0.995 ? quarts * 32.0 : quarts, quarts < 0.995 ? 1 : 2,
+            quarts < 0.995 ? " fl oz (" : " qt (");
+    }
+    add(to, f->value * (small ? 1e6 : 1e3), small ? 0 : 2, small ? " mL" : " L");
+    if (system == GB_US)
+        gb_text_add(to, ")");
+}
+
 /* ---- weather ---------------------------------------------------------------------- */
 
 static void show_temp(const gb_figure *f, gb_system system, gb_text *to) {
@@ -235,6 +261,8 @@ static const struct {
     [GB_SHOW_WATER_FINE_CELL] = {show_fine_water, "_kg"},
     [GB_SHOW_POT_WATER] = {show_fine_water, "_kg"},
     [GB_SHOW_MASS] = {show_mass, "_kg"},
+    [GB_SHOW_DAB] = {show_dab, "_kg"},
+    [GB_SHOW_LIQUID] = {show_liquid, "_m3"},
     [GB_SHOW_TEMP] = {show_temp, "_c"},
     [GB_SHOW_SPEED] = {show_speed, "_m_s"},
     [GB_SHOW_SHARE] = {show_share, "_share"},

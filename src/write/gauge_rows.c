@@ -2,6 +2,28 @@
 
 #include <math.h>
 
+/* Where the entry stands, and which of its keys come from whom. */
+static void add_lineage(gb_builder *b, const gb_mix *mix) {
+    for (size_t i = 0; i < mix->lineage_count; i++) {
+        const gb_lineage *l = &mix->lineage[i];
+        if (i == 0)
+            GB_ADD(b, MIX_FILE, gb_txt("place", l->place));
+        if (mix->lineage_count == 1 || l->keys[0] == '\0')
+            continue;
+        if (i == 0)
+            GB_ADD(b, MIX_OWN_KEYS, gb_txt("keys", l->keys));
+        else
+            GB_ADD(b, MIX_KEYS_OF, gb_txt("id", l->id), gb_txt("place", l->place),
+                   gb_txt("keys", l->keys));
+    }
+}
+
+void gb_add_mix_id(gb_builder *b, const gb_mix *mix, bool with_lineage) {
+    GB_ADD(b, MIX_ID, gb_txt("id", mix->id));
+    if (with_lineage)
+        add_lineage(b, mix);
+}
+
 gb_figure gb_bags_fig(gb_builder *b, const char *name, double bags) {
     return gb_row_fig(b, name, GB_MAKE(b, BAG, gb_num("n", GB_SHOW_FRACTION, bags)));
 }
@@ -91,9 +113,68 @@ static gb_row loose_row(gb_builder *b, const gb_material *m, gb_mass dry,
                        5);
 }
 
+/* Powders weighed, liquids poured; what replaces water is told below the water. */
+static size_t added_rows(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
+                         double bags, gb_row *rows) {
+    size_t n = 0;
+    for (size_t i = 0; i < mix->addition_count; i++) {
+        const gb_addition *a = &mix->additions[i];
+        if (!isnan(a->replaces.of_one))
+            continue;
+        double kg = gb_addition_mass(mix, recipe, i, bags, (gb_mass){0}).kg;
+        gb_figure material = gb_words_fig(b, "material", &a->material->title);
+        b->about.part = i;
+        if (isnan(a->dose.m3))
+            rows[n++] =
+                GB_MAKE(b, ADDED_WEIGHED, gb_num("mass", GB_SHOW_DAB, kg), material);
+        else
+            rows[n++] = GB_MAKE(
+                b, ADDED_POURED,
+                gb_num("volume", GB_SHOW_LIQUID, kg / a->material->bulk.kg_m3), material);
+    }
+    return n;
+}
+
+void gb_add_with(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, double bags) {
+    gb_row rows[GB_MOST_ADDITIONS];
+    if (mix->part_count > 0)
+        return; /* they stand with the parts */
+    size_t n = added_rows(b, mix, recipe, bags, rows);
+    if (n == 0)
+        return;
+    gb_figure parts = gb_rows_fig(b, "parts", rows, n);
+    parts.join = " + ";
+    GB_ADD(b, WITH, parts);
+}
+
+void gb_add_replaced(gb_builder *b, const gb_mix *mix) {
+    for (size_t i = 0; i < mix->addition_count; i++) {
+        const gb_addition *a = &mix->additions[i];
+        b->about.part = i;
+        if (!isnan(a->replaces.of_one))
+            GB_ADD(b, REPLACES, gb_num("replaced", GB_SHOW_SHARE, a->replaces.of_one),
+                   gb_words_fig(b, "material", &a->material->title));
+    }
+}
+
+void gb_add_addition_notes(gb_builder *b, const gb_mix *mix) {
+    bool colour = false;
+    bool label = false;
+    for (size_t i = 0; i < mix->addition_count; i++) {
+        gb_material_kind kind = mix->additions[i].material->kind;
+        bool pigment = kind == GB_PIGMENT || kind == GB_CARBON_BLACK;
+        colour = colour || pigment;
+        label = label || !pigment;
+    }
+    if (colour)
+        GB_ADD_BARE(b, COLOUR);
+    if (label)
+        GB_ADD_BARE(b, BY_LABEL);
+}
+
 gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
                        double bags, const gb_measure *measure) {
-    gb_row rows[GB_MOST_PARTS];
+    gb_row rows[GB_MOST_PARTS + GB_MOST_ADDITIONS];
     b->about.moisture = measure->lying.moisture;
     for (size_t i = 0; i < mix->part_count; i++) {
         const gb_part *part = &mix->parts[i];
@@ -102,14 +183,15 @@ gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe
         rows[i] = i == 0 ? binder_row(b, part, dry.kg, bags)
                          : loose_row(b, part->material, dry, measure);
     }
-    gb_figure parts = gb_rows_fig(b, "parts", rows, mix->part_count);
+    size_t added = added_rows(b, mix, recipe, bags, &rows[mix->part_count]);
+    gb_figure parts = gb_rows_fig(b, "parts", rows, mix->part_count + added);
     parts.join = " + ";
     return parts;
 }
 
 gb_figure gb_pot_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
                            double bags, gb_lying lying) {
-    gb_row rows[GB_MOST_PARTS];
+    gb_row rows[GB_MOST_PARTS + GB_MOST_ADDITIONS];
     b->about.moisture = lying.moisture;
     for (size_t i = 0; i < mix->part_count; i++) {
         b->about.part = i;
@@ -119,7 +201,8 @@ gb_figure gb_pot_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *re
                           gb_num("mass", GB_SHOW_MASS, gb_mass_lying(m, dry, lying).kg),
                           gb_words_fig(b, "material", &m->title));
     }
-    gb_figure parts = gb_rows_fig(b, "parts", rows, mix->part_count);
+    size_t added = added_rows(b, mix, recipe, bags, &rows[mix->part_count]);
+    gb_figure parts = gb_rows_fig(b, "parts", rows, mix->part_count + added);
     parts.join = " + ";
     return parts;
 }
@@ -305,6 +388,7 @@ void gb_add_water(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, dou
             add_plain_water(b, mix, recipe, amounts[i], ounces, what);
         }
     }
+    gb_add_replaced(b, mix);
 }
 
 void gb_add_water_below(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,

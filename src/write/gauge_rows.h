@@ -4,6 +4,10 @@
 
 #include "write/model.h"
 
+/* Which mix it is and, if wanted, where its entry stands and what it takes from others.
+ */
+void gb_add_mix_id(gb_builder *b, const gb_mix *mix, bool with_lineage);
+
 /* "1 bag", "2-5/8 bags". */
 gb_figure gb_bags_fig(gb_builder *b, const char *name, double bags);
 
@@ -27,6 +31,13 @@ gb_figure gb_pot_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *re
 /* How much of each sand `bags` bags take in the usual states. */
 void gb_add_sand_states(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
                         double bags, const gb_measure *measure);
+
+/* What is added to so many bags of a blend; and which of the water is another liquid. */
+void gb_add_with(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, double bags);
+void gb_add_replaced(gb_builder *b, const gb_mix *mix);
+
+/* What holds for colours and for admixtures, if the mix has any. */
+void gb_add_addition_notes(gb_builder *b, const gb_mix *mix);
 
 /* What a batch of `bags` bags makes, and by which route its yield was found. */
 void gb_add_makes(gb_builder *b, const gb_recipe *recipe, double bags);

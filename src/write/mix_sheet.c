@@ -48,17 +48,19 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_style style, gb_arena *arena
         GB_BY_BUCKET, isnan(q->bucket.m3) ? gb_usual_bucket(style.system) : q->bucket,
         gb_state_lying(GB_DAMP)};
     GB_ADD(&b, TITLE, gb_words_fig(&b, "title", &mix->title));
-    GB_ADD(&b, MIX_ID, gb_txt("id", mix->id));
+    gb_add_mix_id(&b, mix, true);
     GB_ADD(&b, FOR, gb_words_fig(&b, "purpose", &mix->purpose));
     if (mix->not_for.count > 0)
         GB_ADD(&b, NOT_FOR, gb_words_fig(&b, "what", &mix->not_for));
     add_question(&b, q);
     if (mix->part_count > 0)
         GB_ADD(&b, BATCH, gb_parts_fig(&b, mix, &q->recipe, q->bags, &measure));
+    gb_add_with(&b, mix, &q->recipe, q->bags);
     gb_add_makes(&b, &q->recipe, q->bags);
     gb_add_water(&b, mix, &q->recipe, q->bags, (gb_share){GB_NONE});
     gb_add_sand_states(&b, mix, &q->recipe, q->bags, &measure);
     gb_add_mixing(&b, mix, false);
+    gb_add_addition_notes(&b, mix);
     GB_ADD(&b, LIFE, gb_num("life", GB_SHOW_DURATION, mix->life.s),
            gb_num("hot", GB_SHOW_DURATION, mix->life_hot.s));
     gb_add_holds(&b, mix);

@@ -29,6 +29,7 @@ static void add_pot(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
     add_pot_water(b, GB_MAKE_BARE(b, USUAL_WATER), pot->usual.kg, GB_NEAREST);
     b->about.water = GB_MOST_WATER;
     add_pot_water(b, GB_MAKE_BARE(b, MOST_WATER), pot->most.kg, GB_DOWN);
+    gb_add_replaced(b, p->need.mix);
     gb_length scored = gb_usual_slurry(GB_SCORED);
     if (gb_under(pot->depth.m / scored.m, 1.0))
         GB_ADD(b, POT_SCORED, gb_num("depth", GB_SHOW_LENGTH, scored.m),

@@ -85,6 +85,9 @@ static void add_supply(gb_builder *b, const gb_supply_need *s) {
     else if (s->material != NULL && s->material->kind == GB_SAND)
         GB_ADD(b, SUPPLY_LOOSE, material, mass,
                gb_num("volume", GB_SHOW_VOLUME, s->loose.m3));
+    else if (s->material != NULL && s->material->kind > GB_CARBON_BLACK)
+        GB_ADD(b, SUPPLY_LIQUID, material, mass,
+               gb_num("volume", GB_SHOW_LIQUID, s->loose.m3));
     else
         GB_ADD(b, SUPPLY_MASS, material, mass);
 }

@@ -72,7 +72,7 @@ def evaluate(formula, inputs, slack):
 
 UNITS = {"in": "inch", "''": "inch", "ft": "feet", "'": "feet",
          "yd": "yard", "mm": "mm", "cm": "cm", "m": "m", "lb": "lb", "kg": "kg",
-         "qt": "quart", "gal": "gallon", "L": "liter", "l": "liter", "ft2": "feet^2",
+         "floz": "fluidounce", "mL": "milliliter", "qt": "quart", "gal": "gallon", "L": "liter", "l": "liter", "ft2": "feet^2",
          "m2": "m^2", "ft3": "feet^3", "yd3": "yard^3", "m3": "m^3", "h": "hour",
          "min": "minute", "s": "second", "days": "day", "day": "day",
          "mph": "mile/hour", "km": "km", "%": "0.01", "treads": "1", "": "1"}
@@ -96,6 +96,7 @@ def expression_of(text):
     for sign, parts in (("¼", "1/4"), ("½", "1/2"), ("¾", "3/4"), ("′", "'"), ("″", "''"),
                         ("’", "'"), ("”", "''")):
         text = text.replace(sign, " " + parts if "/" in parts else parts)
+    text = text.replace("fl oz", "floz")
     if re.search(r"/(h|ft3|m3)$", text):
         text, over = text.rsplit("/", 1)
         over = " / " + UNITS[over]

@@ -17,7 +17,7 @@ LABELS = [CATALOG[e.msgid] for e in polib.pofile(str(TOP / "src/po/gaugebox.pot"
           if "A label of the sheet" in e.comment]
 
 # Plain words that may stand anywhere: unit symbols, and the program's own name.
-UNITS = set("ft in lb kg qt oz fl yd mm min mph km gal gaugebox".split())
+UNITS = set("ft in lb kg qt mL oz fl yd mm min mph km gal gaugebox".split())
 # What is told by argp and the C library, who translate their words themselves.
 NOT_OURS = [
     "Usage:", "[OPTION...]", "  or: ", "Give this help list", "Give a short usage message",
@@ -34,6 +34,8 @@ LAYER_KINDS = set("bed slurry joint slab core volume".split())
 MIXES = sorted(f"{file.stem}/{name}" for file in (TOP / "mixes").glob("*.cfg")
                if file.stem != "materials"
                for name in re.findall(r'\{ name = "([^"]+)"', file.read_text()))
+OF_JOBS = sorted("own/" + name for job in (TOP / "tests/jobs").glob("*-good/job.cfg")
+                 for name in re.findall(r'\{ name = "([^"]+)"; like', job.read_text()))
 MATERIALS = re.findall(r'\{ name = "([^"]+)"', (TOP / "mixes/materials.cfg").read_text())
 
 faults = []
@@ -59,6 +61,10 @@ def run(*arguments, status=(0,), language="xx"):
     return done.stdout.decode(), done.stderr.decode()
 
 
+MIX_KEYS = re.findall(r"^ {2}([a-z_]+)(?:  \(required\))?$",
+                      run("keys", "mixes", language=None)[0], re.M)
+
+
 # ---- words ---------------------------------------------------------------------------
 
 
@@ -66,7 +72,7 @@ def plain_words(text, allowed=()):
     """Words of two or more plain letters that nothing excuses."""
     text = re.sub(r"(?<![\w])\S*\.cfg\b", "", text)
     text = re.sub(r"\b[0-9a-f]{8}\b", "", text)  # numbers of plans
-    for mix in sorted(MIXES, key=len, reverse=True):
+    for mix in sorted(MIXES + OF_JOBS, key=len, reverse=True):
         text = re.sub(rf"(?<![\w/-]){re.escape(mix)}(?![\w/-])", "", text)
     words = re.findall(r"(?<![^\W\d_])[A-Za-z]{2,}(?![^\W\d_])", text)
     return [word for word in words if word not in UNITS and word not in allowed]
@@ -166,13 +172,20 @@ def one_column(what, text, cell, kind):
         before = columns(line[:found.start(1)]) if found else None
 
 
+def without_keys_of_mixes(text):
+    """Where a mix takes its keys from, below the label FROM."""
+    block = re.compile(r"^%s .*\n(?: {11}.*\n)*" % re.escape(CATALOG["FROM"]), re.M)
+    return block.sub(lambda m: re.sub(r"\b(?:%s)\b" % "|".join(MIX_KEYS), "", m.group()),
+                     text)
+
+
 def look_at_sheet(what, text):
-    no_plain_words(what, text)
+    no_plain_words(what, without_keys_of_mixes(text))
     no_long_line(what, text)
     no_cut_label(what, text)
     water_tables(what, text)
     one_column(what, text, r"\d\.\d\d  (Ω\d+)", "sums")
-    one_column(what, text, r"^ +\S+ +((?:%s)) +\d" % "|".join(map(re.escape, MIXES)),
+    one_column(what, text, r"^ +\S+ +((?:%s)) +\d" % "|".join(map(re.escape, MIXES + OF_JOBS)),
                "layers")
 
 
@@ -195,7 +208,7 @@ def look_at_explanation(what, words):
         keys = node["name"] + " " + node.get("formula", "") + " " + \
             node.get("place", {}).get("key", "")
         names |= set(re.findall("[A-Za-z]+", keys))
-    text = run(*words, "--explain")[0]
+    text = without_keys_of_mixes(run(*words, "--explain")[0])
     text = re.sub(r"\b(?:%s)\b" % "|".join(MATERIALS), "", text)
     # Values as a file has them, which may run over the end of a line, and their units.
     text = re.sub(r'"[^"]{1,60}"', "", text)

@@ -14,6 +14,9 @@ LETTERS = str.maketrans("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ",
 KEPT = re.compile(r"(\{[a-z_]+\}|%(?:\.\d+|\.\*)?(?:zu|[sdc%])|\\.)")
 WORD = re.compile(r"[A-Za-z]+(?:'[a-z]+)?")
 # The texts of a job or a price book that are its writer's own.
+TEXTS = re.compile(r'\b((?:title|source|purpose|not_for) = )"[^"\n]*"')
+# A job's mixes are called by their names, and have texts instead.
+MIXES = re.compile(r"^mixes = \(.*?^\);", re.M | re.S)
 OWN = re.compile(r'\b((?:name|place|emergency|rinse_water|supplier|currency) = )"[^"\n]*"')
 
 
@@ -66,8 +69,12 @@ def make_jobs(top, folder):
             names = {}
             for file in filter(pathlib.Path.is_file, to.glob("*.cfg")):
                 text = file.read_bytes().decode("utf-8", "surrogateescape")
-                text = OWN.sub(lambda m: m.group(1) + '"Ω%d"' %
-                               names.setdefault(m.group(), len(names)), text)
+                mixes = MIXES.search(text)
+                begin, end = mixes.span() if mixes else (len(text), len(text))
+                replace = lambda m: m.group(1) + '"Ω%d"' % \
+                    names.setdefault(m.group(), len(names))
+                text = (OWN.sub(replace, text[:begin]) +
+                        TEXTS.sub(replace, text[begin:end]) + OWN.sub(replace, text[end:]))
                 file.write_bytes(text.encode("utf-8", "surrogateescape"))
 
 

@@ -27,6 +27,12 @@ typedef struct place {
 } place;
 
 typedef void key_check(const gb_key *key, place at);
+static key_check check_printed;
+
+/* The printed reference alone does not go down into what another kind tells. */
+static bool goes_down(const gb_key *key, key_check *check) {
+    return key->child != NULL && !(check == check_printed && key->told_elsewhere);
+}
 
 static size_t walk(const gb_schema *schema, int depth, key_check *check, void *with) {
     size_t seen = 0;
@@ -34,7 +40,7 @@ static size_t walk(const gb_schema *schema, int depth, key_check *check, void *w
     for (size_t i = 0; i < schema->key_count; i++) {
         check(&schema->keys[i], (place){schema, depth, with});
         seen++;
-        if (schema->keys[i].child != NULL)
+        if (goes_down(&schema->keys[i], check))
             seen += walk(schema->keys[i].child, depth + 1, check, with);
     }
     return seen;

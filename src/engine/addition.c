@@ -1,0 +1,27 @@
+#include "gaugebox/mix.h"
+
+#include <math.h>
+
+bool gb_is_addition(gb_material_kind kind) {
+    return kind >= GB_PIGMENT;
+}
+
+gb_mass gb_addition_mass(const gb_mix *mix, const gb_recipe *recipe, size_t addition,
+                         double bags, gb_mass water) {
+    const gb_addition *a = &mix->additions[addition];
+    double binder = bags * recipe->binder.kg;
+    if (!isnan(a->share.of_one))
+        return (gb_mass){a->share.of_one * binder};
+    double density = a->material->bulk.kg_m3;
+    if (!isnan(a->dose.m3))
+        return (gb_mass){a->dose.m3 / a->dose_for.kg * binder * density};
+    return (gb_mass){a->replaces.of_one * water.kg / GB_WATER_KG_M3 * density};
+}
+
+gb_share gb_water_replaced(const gb_mix *mix) {
+    gb_share all = {0};
+    for (size_t i = 0; i < mix->addition_count; i++)
+        if (!isnan(mix->additions[i].replaces.of_one))
+            all.of_one += mix->additions[i].replaces.of_one;
+    return all;
+}

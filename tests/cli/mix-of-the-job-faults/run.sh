@@ -1,0 +1,3 @@
+cp "$CASE/job.cfg" .
+"$GAUGEBOX" check job.cfg
+echo "exit $?"

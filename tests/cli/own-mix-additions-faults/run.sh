@@ -1,0 +1,3 @@
+cp -r "$CASE/mine" .
+"$GAUGEBOX" mix odd/none --mixes mine
+echo "exit $?"
