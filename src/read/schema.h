@@ -34,12 +34,12 @@ typedef struct gb_key {
     gb_kind quantity;
     bool required;
     bool never_inherited; /* an entry that is like another one states it itself */
+    bool told_elsewhere;  /* the printed reference has the child's keys at another kind */
     const char *fallback; /* as a user would write it; NULL: NaN, NULL or zero */
     const char *least;    /* bounds, as a user would write them; both inclusive */
     const char *most;
     const char *const *choices; /* ends in NULL */
     const gb_schema *child;
-    bool told_elsewhere; /* the printed reference has the child's keys at another kind */
     size_t offset;       /* of the value in the struct */
     size_t count_offset; /* of its count */
     const char *help;
