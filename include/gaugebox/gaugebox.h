@@ -5,6 +5,7 @@
 #include "gaugebox/arena.h"
 #include "gaugebox/base.h"
 #include "gaugebox/buy.h"
+#include "gaugebox/conform.h"
 #include "gaugebox/count.h"
 #include "gaugebox/digest.h"
 #include "gaugebox/explain.h"

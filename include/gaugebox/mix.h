@@ -47,10 +47,20 @@ typedef enum gb_material_kind {
 /* True for what is added to a mix; false for what it is made of. */
 bool gb_is_addition(gb_material_kind kind);
 
+/* The type of a masonry or mortar cement; portland is none. */
+typedef enum gb_masonry_type {
+    GB_NOT_MASONRY,
+    GB_MASONRY_N,
+    GB_MASONRY_S,
+    GB_MASONRY_M,
+    GB_MASONRY_TYPES
+} gb_masonry_type;
+
 typedef struct gb_material {
     const char *name; /* "portland-cement" */
     gb_words title;
     gb_material_kind kind;
+    gb_masonry_type masonry; /* of a cement */
     gb_density bulk;      /* of the loose volume it is gauged by; for sand the DRY mass in
                              a volume of loose sand (ASTM C270: 80 lb in 1 ft3) ...; of
                              a liquid its density */
@@ -112,12 +122,29 @@ typedef struct gb_water {
     gb_share first;                           /* of the least water to add */
 } gb_water;
 
+/* What the proportions of a mix claim to be; conform.h has the limits. */
+typedef enum gb_claim {
+    GB_NO_CLAIM,
+    GB_C270_M, /* ASTM C270, proportion specification */
+    GB_C270_S,
+    GB_C270_N,
+    GB_C270_O,
+    GB_C476_FINE, /* ASTM C476 */
+    GB_C476_COARSE,
+    GB_DESIGNATION_1, /* British designation (i), class M12 of EN 998-2 */
+    GB_DESIGNATION_2, /* (ii), M6 */
+    GB_DESIGNATION_3, /* (iii), M4 */
+    GB_DESIGNATION_4, /* (iv), M2 */
+    GB_CLAIMS
+} gb_claim;
+
 typedef enum gb_consistency { GB_STIFF, GB_PLASTIC, GB_PASTE, GB_FLUID } gb_consistency;
 
 /* What a bag's label, or a measured batch, says. */
 typedef struct gb_label {
     gb_mass bag;
     gb_volume yield;
+    gb_share spread; /* of a job's own label: as that of a recipe; NaN: the usual one */
     gb_origin at;
 } gb_label;
 
@@ -151,6 +178,7 @@ typedef struct gb_mix {
     gb_words purpose; /* what it is for */
     gb_words not_for;
     gb_words source;      /* a standard or book, or "common practice" */
+    gb_claim claims;      /* what its proportions claim to be */
     const gb_part *parts; /* none for a bagged blend */
     size_t part_count;
     const gb_addition *additions;
@@ -159,6 +187,7 @@ typedef struct gb_mix {
     gb_water water;
     gb_share air;
     gb_label label;        /* line 0 when there is none */
+    gb_share spread;       /* of its yield; NaN: the usual one of its route */
     gb_duration life;      /* working life, or a slurry's life in the pot */
     gb_duration life_hot;  /* the same in the hot band */
     gb_duration open;      /* slurry only: open on the stone; NaN otherwise */
@@ -192,6 +221,7 @@ typedef struct gb_recipe {
     gb_mass dry;    /* all that is not water; liquids of an addition count as water */
     gb_mass water_least, water_usual, water_most;
     gb_volume yield;
+    gb_share spread; /* one standard deviation of the yield, a share of it */
     gb_route route;
     gb_regime regime;
 } gb_recipe;
@@ -212,7 +242,13 @@ typedef struct gb_recipe {
    Additions by a share of the binder count with their mass and their own volume; doses of
    a liquid are too small to count, and one that replaces water counts as that water.
 
-   GB_NOT_POSITIVE: no parts and no label, or a part or density that is not over zero.
+   How sure a yield is: the spread that the mix or the label states, else 4 % for a
+   computed mortar, grout or paste and 6 % for one with stone (both measured against
+   tests/published, see yield.c), 2 % for a label and 1 % when measured on site (both
+   common practice).
+
+   GB_NOT_POSITIVE: no parts and no label, a part or density that is not over zero, or a
+   spread that is no share of one.
    GB_IMPOSSIBLE: mass and volume make a fresh mix lighter than 1200 or heavier than
    2700 kg/m3, which no mortar, grout, paste or concrete is. */
 gb_status gb_make_recipe(const gb_mix *mix, const gb_label *own, bool measured,

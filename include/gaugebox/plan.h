@@ -2,6 +2,7 @@
 #ifndef GAUGEBOX_PLAN_H
 #define GAUGEBOX_PLAN_H
 
+#include "gaugebox/conform.h"
 #include "gaugebox/job.h"
 
 /* ---- takeoff: the volume of each layer ------------------------------------------- */
@@ -37,8 +38,10 @@ typedef struct gb_need {
     const gb_mix *mix;
     gb_share waste;
     gb_volume net;
-    gb_volume gross;  /* net * (1 + waste) */
-    gb_volume spread; /* one standard error of gross, from measured depths */
+    gb_volume gross;    /* net * (1 + waste) */
+    gb_volume spread;   /* one standard error of gross, from measured depths */
+    double bags;        /* of the mix's recipe, unrounded: gross / yield */
+    double bags_spread; /* one standard deviation of them, from depths and yield */
     const gb_take *const *takes;
     size_t take_count;
 } gb_need;
@@ -140,6 +143,18 @@ typedef enum gb_caution_code {
     GB_C_UNITS_FROZEN,
     GB_C_FROST_DUE,
     GB_C_RAIN,
+    GB_C_CLAIM_CEMENT, /* proportions that the mix claims: none for its cement */
+    GB_C_LIME_LITTLE,
+    GB_C_LIME_NOT_OVER,
+    GB_C_LIME_MUCH,
+    GB_C_SAND_LITTLE, /* by cement and lime */
+    GB_C_SAND_MUCH,
+    GB_C_SAND_CEMENT_LITTLE, /* by cement alone */
+    GB_C_SAND_CEMENT_MUCH,
+    GB_C_STONE_LITTLE,
+    GB_C_STONE_MUCH,
+    GB_C_PORTLAND_LITTLE, /* by masonry cement */
+    GB_C_PORTLAND_MUCH,
     GB_CAUTION_CODES
 } gb_caution_code;
 
@@ -147,7 +162,7 @@ typedef enum gb_caution_code {
 typedef struct gb_caution {
     gb_caution_code code;
     gb_severity severity;
-    gb_kind kind; /* of value and limit; GB_KINDS when there are none */
+    gb_kind kind; /* of value and limit; GB_KINDS when there are none, or plain ratios */
     double value;
     double limit;
     const char *source; /* a standard, a book, or "common practice" */
@@ -161,6 +176,14 @@ typedef struct gb_cautions {
 /* The severity and the source of each code, from one table. */
 gb_severity gb_caution_severity(gb_caution_code code);
 const char *gb_caution_source(gb_caution_code code);
+
+/* The ratio that a caution of that code is about, or GB_NO_RATIO. */
+gb_ratio gb_caution_ratio(gb_caution_code code);
+
+/* What a mix raises by itself, without a job: one caution for each limit of its claim
+   that it misses, with that limit's source. GB_NO_MEMORY. */
+gb_status gb_mix_cautions(const gb_mix *mix, gb_arena *arena,
+                          gb_cautions *cautions) GB_MUST_USE;
 
 /* Masonry cold and hot bands for an air temperature and a wind (NaN: still).
    Cold: below 40 F. The source's bands share the edges 32 and 25 F, which belong to the

@@ -15,6 +15,7 @@ typedef enum gb_show {
     GB_SHOW_ROWS,     /* rows within a row */
     GB_SHOW_COUNT,    /* a whole number */
     GB_SHOW_NUMBER,   /* two decimals */
+    GB_SHOW_RATIO,    /* as written, up to three decimals */
     GB_SHOW_FRACTION, /* as 2-3/8, to thirty-seconds */
     GB_SHOW_QUARTERS,
     GB_SHOW_LENGTH,
@@ -103,6 +104,7 @@ typedef struct gb_about {
     const gb_stretch *stretch;
     const gb_pot *pot;
     const gb_caution *caution;
+    size_t claim_limit; /* of the mix's conformity */
     const gb_hold *hold;
     const gb_supply_need *supply;
     const gb_buy_line *line;

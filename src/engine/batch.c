@@ -155,7 +155,7 @@ gb_status gb_size_batches(const gb_job *job, const gb_mix_plan *mix, double m2_s
     gb_batching b = {.time_to_place = {GB_NONE}};
     b.bag_time.s = seconds_per_bag(job, mix, m2_s);
     find_limit(job, mix, &b);
-    b.bags_needed = mix->need.gross.m3 / mix->recipe.yield.m3;
+    b.bags_needed = mix->need.bags;
     b.bags_gauged = b.bags_needed; /* until batches are sized */
     gb_status status = gb_count_up(b.bags_needed, 1.0, &b.bags_whole);
     if (status == GB_OK && gb_over(b.most_bags, 0)) {

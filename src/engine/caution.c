@@ -10,6 +10,8 @@
 #define ACI_306        N_("ACI 306R, from memory")
 #define PRACTICE       N_("common practice")
 #define NIOSH          N_("NIOSH lifting equation, load constant")
+/* Of the code alone; a caution names the limit's own source. */
+#define CLAIMED N_("the standard that the mix claims")
 
 /* Limits in the units that the sources print, turned into ours by the unit table alone,
    so that a temperature typed in a job and a limit here are equal to the last bit. */
@@ -50,6 +52,18 @@ static const struct {
     [GB_C_UNITS_FROZEN] = {GB_STOP, GB_TEMP, TMS_602},
     [GB_C_FROST_DUE] = {GB_STOP, GB_TEMP, PRACTICE},
     [GB_C_RAIN] = {GB_STOP, GB_KINDS, PRACTICE},
+    [GB_C_CLAIM_CEMENT] = {GB_CAUTION, GB_KINDS, CLAIMED},
+    [GB_C_LIME_LITTLE] = {GB_CAUTION, GB_KINDS, CLAIMED},
+    [GB_C_LIME_NOT_OVER] = {GB_CAUTION, GB_KINDS, CLAIMED},
+    [GB_C_LIME_MUCH] = {GB_CAUTION, GB_KINDS, CLAIMED},
+    [GB_C_SAND_LITTLE] = {GB_CAUTION, GB_KINDS, CLAIMED},
+    [GB_C_SAND_MUCH] = {GB_CAUTION, GB_KINDS, CLAIMED},
+    [GB_C_SAND_CEMENT_LITTLE] = {GB_CAUTION, GB_KINDS, CLAIMED},
+    [GB_C_SAND_CEMENT_MUCH] = {GB_CAUTION, GB_KINDS, CLAIMED},
+    [GB_C_STONE_LITTLE] = {GB_CAUTION, GB_KINDS, CLAIMED},
+    [GB_C_STONE_MUCH] = {GB_CAUTION, GB_KINDS, CLAIMED},
+    [GB_C_PORTLAND_LITTLE] = {GB_CAUTION, GB_KINDS, CLAIMED},
+    [GB_C_PORTLAND_MUCH] = {GB_CAUTION, GB_KINDS, CLAIMED},
 };
 _Static_assert(sizeof CODES / sizeof CODES[0] == GB_CAUTION_CODES,
                "every caution code has its severity and source");
@@ -62,8 +76,8 @@ const char *gb_caution_source(gb_caution_code code) {
     return CODES[code].source;
 }
 
-void gb_add_caution(gb_caution_list *to, gb_caution_code code, double value,
-                    double limit) {
+static void add_from(gb_caution_list *to, gb_caution_code code, double value,
+                     double limit, const char *source) {
     if (to->count == GB_CAUTION_CODES)
         return;
     to->list[to->count++] = (gb_caution){.code = code,
@@ -71,8 +85,57 @@ void gb_add_caution(gb_caution_list *to, gb_caution_code code, double value,
                                          .kind = CODES[code].kind,
                                          .value = value,
                                          .limit = limit,
-                                         .source = CODES[code].source};
+                                         .source = source};
 }
+
+void gb_add_caution(gb_caution_list *to, gb_caution_code code, double value,
+                    double limit) {
+    add_from(to, code, value, limit, CODES[code].source);
+}
+
+/* ---- claims ------------------------------------------------------------------------ */
+
+/* What each ratio raises on each side; only lime has a least that must be passed. */
+static const gb_caution_code SIDES[GB_RATIOS][GB_SIDES] = {
+    [GB_LIME_TO_CEMENT] = {[GB_TOO_LITTLE] = GB_C_LIME_LITTLE,
+                           [GB_NOT_OVER] = GB_C_LIME_NOT_OVER,
+                           [GB_TOO_MUCH] = GB_C_LIME_MUCH},
+    [GB_SAND_TO_BINDER] = {[GB_TOO_LITTLE] = GB_C_SAND_LITTLE,
+                           [GB_NOT_OVER] = GB_C_SAND_LITTLE,
+                           [GB_TOO_MUCH] = GB_C_SAND_MUCH},
+    [GB_SAND_TO_CEMENT] = {[GB_TOO_LITTLE] = GB_C_SAND_CEMENT_LITTLE,
+                           [GB_NOT_OVER] = GB_C_SAND_CEMENT_LITTLE,
+                           [GB_TOO_MUCH] = GB_C_SAND_CEMENT_MUCH},
+    [GB_STONE_TO_BINDER] = {[GB_TOO_LITTLE] = GB_C_STONE_LITTLE,
+                            [GB_NOT_OVER] = GB_C_STONE_LITTLE,
+                            [GB_TOO_MUCH] = GB_C_STONE_MUCH},
+    [GB_PORTLAND_TO_MASONRY] = {[GB_TOO_LITTLE] = GB_C_PORTLAND_LITTLE,
+                                [GB_NOT_OVER] = GB_C_PORTLAND_LITTLE,
+                                [GB_TOO_MUCH] = GB_C_PORTLAND_MUCH},
+};
+
+gb_ratio gb_caution_ratio(gb_caution_code code) {
+    for (gb_ratio ratio = GB_LIME_TO_CEMENT; ratio < GB_RATIOS; ratio++)
+        for (gb_side side = GB_TOO_LITTLE; side < GB_SIDES; side++)
+            if (SIDES[ratio][side] == code)
+                return ratio;
+    return GB_NO_RATIO;
+}
+
+static void claim_cautions(const gb_mix *mix, gb_caution_list *to) {
+    gb_conformity c;
+    gb_check_claim(mix, &c);
+    if (!c.known)
+        add_from(to, GB_C_CLAIM_CEMENT, GB_NONE, GB_NONE, gb_claim_source(c.claim));
+    for (size_t i = 0; i < c.count; i++) {
+        const gb_claim_limit *l = &c.limits[i];
+        if (l->side != GB_WITHIN)
+            add_from(to, SIDES[l->ratio][l->side], l->value,
+                     l->side == GB_TOO_MUCH ? l->most : l->least, l->source);
+    }
+}
+
+/* ---- weather ----------------------------------------------------------------------- */
 
 gb_caution_code gb_cold_band(gb_temp air) {
     if (!gb_under(air.c, fahrenheit(40)))
@@ -254,16 +317,38 @@ static bool has_kind(const gb_mix *mix, gb_material_kind kind) {
     return false;
 }
 
-static void addition_cautions(const gb_mix *mix, gb_caution_list *to) {
-    static const double MOST_BLACK = 0.02;
-    static const double MOST_CHLORIDE = 0.02;
+static bool has_masonry_cement(const gb_mix *mix) {
+    for (size_t i = 0; i < mix->part_count; i++)
+        if (mix->parts[i].material->masonry != GB_NOT_MASONRY)
+            return true;
+    return false;
+}
+
+/* TMS 602, from memory: mineral pigment 10 % of portland cement, which reading holds it
+   to, and 5 % of masonry cement; carbon black 2 and 1 %. */
+static void colour_cautions(const gb_mix *mix, gb_caution_list *to) {
+    bool masonry = has_masonry_cement(mix);
+    double most_black = masonry ? 0.01 : 0.02;
     double black = share_of_kind(mix, GB_CARBON_BLACK);
-    if (gb_over(black, MOST_BLACK))
-        gb_add_caution(to, GB_C_CARBON_BLACK, black, MOST_BLACK);
+    double pigment = share_of_kind(mix, GB_PIGMENT);
+    if (masonry && gb_over(pigment, 0.05))
+        gb_add_caution(to, GB_C_COLOUR_STRONG, pigment, 0.05);
+    if (gb_over(black, most_black))
+        gb_add_caution(to, GB_C_CARBON_BLACK, black, most_black);
+}
+
+static void addition_cautions(const gb_mix *mix, gb_caution_list *to) {
+    static const double MOST_CHLORIDE = 0.02;
+    colour_cautions(mix, to);
     if (has_kind(mix, GB_ANTIFREEZE))
         gb_add_caution(to, GB_C_ANTIFREEZE, GB_NONE, GB_NONE);
     if (has_kind(mix, GB_CHLORIDE))
         gb_add_caution(to, GB_C_CHLORIDE, share_of_kind(mix, GB_CHLORIDE), MOST_CHLORIDE);
+}
+
+void gb_entry_cautions(const gb_mix *mix, gb_caution_list *to) {
+    claim_cautions(mix, to);
+    addition_cautions(mix, to);
 }
 
 static bool is_coloured(const gb_mix *mix) {
@@ -272,8 +357,8 @@ static bool is_coloured(const gb_mix *mix) {
 
 void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list *to) {
     const gb_batching *b = &mix->batching;
+    gb_entry_cautions(mix->need.mix, to);
     depth_cautions(&mix->need, to);
-    addition_cautions(mix->need.mix, to);
     gb_water_row row = {0};
     if (mix->need.mix->part_count > 0 &&
         gb_water_to_add(mix->need.mix, &mix->recipe, gb_job_moisture(job), 1.0, &row) !=

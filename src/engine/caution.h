@@ -16,6 +16,10 @@ void gb_add_caution(gb_caution_list *to, gb_caution_code code, double value,
 /* Those that the stated weather raises for a slurry or for any other mix. */
 void gb_weather_cautions(const gb_weather *weather, bool slurry, gb_caution_list *to);
 
+/* Those that a mix raises by itself: by what it claims to be and by its additions; the
+   plan's own hold them too. */
+void gb_entry_cautions(const gb_mix *mix, gb_caution_list *to);
+
 /* Those that the plan of one mix raises. */
 void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list *to);
 

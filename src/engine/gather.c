@@ -42,6 +42,15 @@ gb_status gb_gather(const gb_job *job, const gb_mix *mix, const gb_take *takes,
     return GB_OK;
 }
 
+/* bags = gross / yield; shares of both that are not sure, each by itself, add up in
+   squares (propagation of independent errors, first order). */
+void gb_count_bags(const gb_recipe *recipe, gb_need *need) {
+    double depths = need->spread.m3 / need->gross.m3;
+    double yield = recipe->spread.of_one;
+    need->bags = need->gross.m3 / recipe->yield.m3;
+    need->bags_spread = need->bags * sqrt(depths * depths + yield * yield);
+}
+
 /* Two jobs may each hold a blend of their own under one id. */
 static bool same_supply(const gb_supply_need *a, const gb_supply_need *b) {
     if (a->material != NULL && b->material != NULL)
@@ -64,8 +73,7 @@ void gb_add_supply(gb_supplies *s, const gb_supply_need *need) {
 }
 
 double gb_bags_used(const gb_mix_plan *mix) {
-    return mix->is_slurry ? mix->need.gross.m3 / mix->recipe.yield.m3
-                          : mix->batching.bags_gauged;
+    return mix->is_slurry ? mix->need.bags : mix->batching.bags_gauged;
 }
 
 gb_mass gb_mixing_liquid(const gb_mix_plan *mix, gb_share moisture) {

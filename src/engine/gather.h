@@ -9,6 +9,9 @@
 gb_status gb_gather(const gb_job *job, const gb_mix *mix, const gb_take *takes,
                     size_t take_count, gb_arena *arena, gb_need *need) GB_MUST_USE;
 
+/* How many bags a gathered need is, and how sure that is. */
+void gb_count_bags(const gb_recipe *recipe, gb_need *need);
+
 /* Rows for materials and blends; room for all that the job's mixes can name. */
 typedef struct gb_supplies {
     gb_supply_need *rows;

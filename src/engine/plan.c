@@ -119,6 +119,12 @@ static gb_status keep_cautions(const gb_caution_list *list, gb_arena *arena,
     return GB_OK;
 }
 
+gb_status gb_mix_cautions(const gb_mix *mix, gb_arena *arena, gb_cautions *cautions) {
+    gb_caution_list list = {.count = 0};
+    gb_entry_cautions(mix, &list);
+    return keep_cautions(&list, arena, cautions);
+}
+
 static gb_status gauge_mix(const gb_job *job, const gb_mix *mix, gb_arena *arena,
                            const gb_plan *plan, gb_mix_plan *p) {
     const gb_own_label *own = gb_job_label(job, mix);
@@ -132,6 +138,7 @@ static gb_status gauge_mix(const gb_job *job, const gb_mix *mix, gb_arena *arena
                            own != NULL && own->measured, bag_of(job, mix), &p->recipe);
     if (status != GB_OK)
         return status;
+    gb_count_bags(&p->recipe, &p->need);
     bool hot = gb_hot_band(job->weather.air, job->weather.wind) != GB_CAUTION_CODES;
     p->life = hot ? mix->life_hot : mix->life;
     p->is_slurry = all_slurry(&p->need);

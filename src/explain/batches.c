@@ -17,8 +17,7 @@ static const char *id_of(const gb_about *a) {
 
 const gb_why *gb_why_bags_needed(gb_explainer *x, const gb_about *a) {
     gb_mixed m = gb_mixed_of(a);
-    return GB_WHY(x, "bags_needed", GB_PLAIN,
-                  a->mix->need.gross.m3 / a->mix->recipe.yield.m3, "gross / yield",
+    return GB_WHY(x, "bags_needed", GB_PLAIN, a->mix->need.bags, "gross / yield",
                   GB_INPUTS(gb_why_gross(x, a), gb_why_yield(x, &m)), .of = id_of(a));
 }
 

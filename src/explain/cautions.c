@@ -54,8 +54,10 @@ static const gb_why *eighth_of(gb_explainer *x, const char *name, int unit, doub
 }
 
 const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
-    const gb_job *job = a->plan->job;
     const gb_caution *c = a->caution;
+    if (gb_caution_ratio(c->code) != GB_NO_RATIO)
+        return gb_why_ratio_of_caution(x, a);
+    const gb_job *job = a->plan->job;
     switch (c->code) {
     case GB_C_MIXER_SMALL:
     case GB_C_MIXER_TOO_SMALL:
@@ -99,6 +101,8 @@ const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
 const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *a) {
     const gb_caution *c = a->caution;
     gb_mixed m = gb_mixed_of(a);
+    if (gb_caution_ratio(c->code) != GB_NO_RATIO)
+        return gb_fact(x, "limit", GB_PLAIN, c->limit, c->source);
     switch (c->code) {
     case GB_C_MIXER_SMALL:
         return gb_why_yield(x, &m);

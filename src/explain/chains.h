@@ -22,6 +22,10 @@ const gb_why *gb_why_need_waste(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_gross(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_spread(gb_explainer *x, const gb_about *about);
 
+/* Of the bags that a need is: one standard deviation of them, and as a share. */
+const gb_why *gb_why_bags_share(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_bags_spread(gb_explainer *x, const gb_about *about);
+
 /* ---- recipe.c: one bag of a mix, as planned or as asked for ------------------------ */
 
 typedef struct gb_mixed {
@@ -43,6 +47,7 @@ const gb_why *gb_why_water(gb_explainer *x, const gb_mixed *m, gb_which_water wh
 /* Mass of one bag's batch with its usual water. */
 const gb_why *gb_why_wet(gb_explainer *x, const gb_mixed *m);
 const gb_why *gb_why_yield(gb_explainer *x, const gb_mixed *m);
+const gb_why *gb_why_yield_spread(gb_explainer *x, const gb_mixed *m);
 /* Water to add to the amount that the row is about, with sand of its moisture. */
 const gb_why *gb_why_to_add(gb_explainer *x, const gb_about *about, gb_which_water which);
 /* Of the mix, as the table states them. */
@@ -149,6 +154,15 @@ const gb_why *gb_why_tax(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_delivery(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_total(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_missing(gb_explainer *x, const gb_about *about);
+
+/* ---- claims.c: what a mix claims to be ----------------------------------------------
+ */
+
+/* The ratio that a row on one limit of a claim is about, and an end of that limit. */
+const gb_why *gb_why_claim_ratio(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_claim_end(gb_explainer *x, const gb_about *about, bool most);
+/* The ratio that a caution is about. */
+const gb_why *gb_why_ratio_of_caution(gb_explainer *x, const gb_about *about);
 
 /* ---- cautions.c: weather, limits --------------------------------------------------- */
 

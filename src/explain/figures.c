@@ -269,6 +269,13 @@ static const gb_why *wanted(gb_explainer *x, const gb_about *a) {
                    N_("the option --make, or --area by --depth, and --waste on it"));
 }
 
+static const gb_why *claim_least(gb_explainer *x, const gb_about *a) {
+    return gb_why_claim_end(x, a, false);
+}
+static const gb_why *claim_most(gb_explainer *x, const gb_about *a) {
+    return gb_why_claim_end(x, a, true);
+}
+
 /* ---- weather ----------------------------------------------------------------------- */
 
 #define WEATHER(name, unit, member)                                                      \
@@ -330,6 +337,9 @@ static const struct {
     {GB_ROW_NEED, "gross", gb_why_gross},
     {GB_ROW_NEED_NET_ONLY, "net", net},
     {GB_ROW_SPREAD, "spread", gb_why_spread},
+    {GB_ROW_BAGS_SPREAD, "bags", gb_why_bags_spread},
+    {GB_ROW_BAGS_SPREAD, "spread", gb_why_bags_share},
+    {GB_ROW_POT_SPREAD, "spread", gb_why_bags_share},
     {GB_ROW_PART_BAGS, "mass", gb_why_part},
     {GB_ROW_PART_WEIGHED, "mass", gb_why_part_lying},
     {GB_ROW_PART_OFF, "mass", gb_why_part_lying},
@@ -446,6 +456,14 @@ static const struct {
     {GB_ROW_QUESTION_VOLUME, "bags", gb_why_bags},
     {GB_ROW_QUESTION_VOLUME, "volume", wanted},
     {GB_ROW_QUESTION_VOLUME, "whole", asked_whole},
+    {GB_ROW_LIMIT_RANGE, "least", claim_least},
+    {GB_ROW_LIMIT_RANGE, "most", claim_most},
+    {GB_ROW_LIMIT_RANGE, "value", gb_why_claim_ratio},
+    {GB_ROW_LIMIT_OVER, "least", claim_least},
+    {GB_ROW_LIMIT_OVER, "most", claim_most},
+    {GB_ROW_LIMIT_OVER, "value", gb_why_claim_ratio},
+    {GB_ROW_LIMIT_EXACT, "most", claim_most},
+    {GB_ROW_LIMIT_EXACT, "value", gb_why_claim_ratio},
     {GB_ROW_LIFE, "life", plain_life},
     {GB_ROW_LIFE, "hot", gb_why_life_in_heat},
     {ANY_ROW, "length", length},

@@ -181,3 +181,25 @@ const gb_why *gb_why_spread(gb_explainer *x, const gb_about *a) {
     return GB_WHY(x, "spread", GB_VOLUME, n->spread.m3, "net_error * (1 + waste)",
                   GB_INPUTS(net, gb_why_need_waste(x, a)), .of = n->mix->id);
 }
+
+const gb_why *gb_why_bags_share(gb_explainer *x, const gb_about *a) {
+    const gb_need *n = &a->mix->need;
+    gb_mixed m = gb_mixed_of(a);
+    const gb_why *parts[2] = {gb_why_yield_spread(x, &m)};
+    size_t count = 1;
+    if (n->spread.m3 > 0)
+        parts[count++] = GB_WHY(
+            x, "depth_share", GB_SHARE, n->spread.m3 / n->gross.m3, "spread / gross",
+            GB_INPUTS(gb_why_spread(x, a), gb_why_gross(x, a)), .of = n->mix->id);
+    return GB_WHY(x, "share", GB_SHARE, n->bags_spread / n->bags, "root_of_squares()",
+                  .inputs = parts, .input_count = count, .of = n->mix->id,
+                  .source =
+                      N_("errors that do not depend on each other add up in squares"));
+}
+
+const gb_why *gb_why_bags_spread(gb_explainer *x, const gb_about *a) {
+    const gb_need *n = &a->mix->need;
+    return GB_WHY(x, "bags_spread", GB_PLAIN, n->bags_spread, "bags_needed * share",
+                  GB_INPUTS(gb_why_bags_needed(x, a), gb_why_bags_share(x, a)),
+                  .of = n->mix->id);
+}

@@ -278,6 +278,22 @@ const gb_why *gb_why_yield(gb_explainer *x, const gb_mixed *m) {
     return known != NULL ? known : gb_remember(x, "yield", m->recipe, make_yield(x, m));
 }
 
+/* Stated by the label or the mix; else what is usual on that route. */
+const gb_why *gb_why_yield_spread(gb_explainer *x, const gb_mixed *m) {
+    static const char *const USUAL[] = {
+        [GB_COMPUTED] = N_("between computed and published yields: 4 % over 30 mortars, "
+                           "6 % over 15 mixes with stone"),
+        [GB_LABELLED] = N_("of a yield by the label: common practice"),
+        [GB_MEASURED] = N_("of a yield measured on site: common practice")};
+    const double *at =
+        m->own != NULL ? &m->own->label.spread.of_one : &m->mix->spread.of_one;
+    if (isnan(*at))
+        return gb_fact(x, "yield_spread", GB_SHARE, m->recipe->spread.of_one,
+                       USUAL[m->recipe->route]);
+    return gb_stated(x, "yield_spread", m->mix->id, GB_SHARE, at,
+                     m->own != NULL ? NULL : gb_text_source(x, &m->mix->source));
+}
+
 /* ---- water to add ------------------------------------------------------------------ */
 
 static double added(const gb_mixed *m, const gb_why *bags, gb_share moisture,

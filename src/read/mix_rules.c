@@ -46,6 +46,11 @@ static void link_materials(gb_mix_table *t, const gb_mix *mix) {
 
 static void check_parts(gb_mix_table *t, const gb_mix *mix) {
     bool label = mix->label.at.line != 0;
+    if (label && mix->claims != GB_NO_CLAIM)
+        gb_report(t->diags, mix->file, mix->at.line,
+                  "mix '%s' is a bagged blend, and a claim is checked by proportions, "
+                  "which its bag does not tell; take 'claims' out",
+                  mix->name);
     if (label && mix->part_count > 0)
         gb_report(t->diags, mix->file, mix->at.line,
                   "mix '%s' has both parts and a label; a site mix has 'parts', a bagged "

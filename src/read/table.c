@@ -73,6 +73,13 @@ static const char *path_of(gb_mix_table *t, const char *folder, const char *name
 static void check_materials(gb_mix_table *t, const char *file, const gb_material *list,
                             size_t count) {
     for (size_t i = 0; i < count; i++)
+        if (!list[i].at.faulty && list[i].kind != GB_CEMENT &&
+            list[i].masonry != GB_NOT_MASONRY)
+            gb_report(t->diags, file, list[i].at.line,
+                      "material '%s' is no cement, and 'masonry_type' says nothing "
+                      "about it; take it out, or change its kind",
+                      list[i].name);
+    for (size_t i = 0; i < count; i++)
         for (size_t k = 0; k < i; k++)
             if (list[i].name != NULL && list[k].name != NULL &&
                 strcmp(list[i].name, list[k].name) == 0)

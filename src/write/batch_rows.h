@@ -10,9 +10,6 @@ void gb_add_batches(gb_builder *b, const gb_mix_plan *p);
 /* The pots of a slurry, their water, their life, and as many marks to tick. */
 void gb_add_pots(gb_builder *b, const gb_job *job, const gb_mix_plan *p);
 
-/* The cautions that were raised: what triggered each, and what to do. */
-void gb_add_cautions(gb_builder *b, const gb_mix_plan *p);
-
 /* When to stop, hold points, safety, who decides, today's weather, and the source. */
 void gb_add_care(gb_builder *b, const gb_job *job, const gb_mix_plan *p);
 

@@ -67,6 +67,7 @@ static void add_head(gb_builder *b, const gb_plan *plan, const gb_mix_plan *p) {
         GB_ADD(b, NEED_NET_ONLY, net);
     if (need->spread.m3 > 0)
         GB_ADD(b, SPREAD, gb_num("spread", GB_SHOW_VOLUME, need->spread.m3));
+    gb_add_need_spread(b, p);
 }
 
 /* ---- one batch ------------------------------------------------------------------- */
@@ -262,7 +263,7 @@ gb_status gb_batch_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
         const gb_mix_plan *p = &plan->mixes[i];
         b.about = (gb_about){.plan = plan, .mix = p};
         add_head(&b, plan, p);
-        gb_add_cautions(&b, p);
+        gb_add_cautions(&b, &p->cautions, p->is_slurry);
         if (p->is_slurry)
             gb_add_pots(&b, plan->job, p);
         else if (p->batching.batch_count > 0)

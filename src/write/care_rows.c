@@ -50,7 +50,7 @@ static gb_show show_of(gb_kind kind) {
     case GB_DURATION:
         return GB_SHOW_DURATION;
     default:
-        return GB_SHOW_NUMBER;
+        return GB_SHOW_RATIO;
     }
 }
 
@@ -69,44 +69,58 @@ static gb_row_code pot_row(gb_caution_code code, gb_row_code otherwise) {
     }
 }
 
-void gb_add_cautions(gb_builder *b, const gb_mix_plan *p) {
-    static const gb_row_code ROWS[] = {[GB_C_MIXER_SMALL] = GB_ROW_C_MIXER_SMALL,
-                                       [GB_C_MIXER_WEAK] = GB_ROW_C_MIXER_WEAK,
-                                       [GB_C_MIXER_TOO_SMALL] = GB_ROW_C_MIXER_TOO_SMALL,
-                                       [GB_C_MIXER_TOO_WEAK] = GB_ROW_C_MIXER_TOO_WEAK,
-                                       [GB_C_LIFE_TOO_SHORT] = GB_ROW_C_LIFE_TOO_SHORT,
-                                       [GB_C_LIFE_SHORT] = GB_ROW_C_LIFE_SHORT,
-                                       [GB_C_SCORED_THIN] = GB_ROW_C_SCORED_THIN,
-                                       [GB_C_DEPTH_SPREAD] = GB_ROW_C_DEPTH_SPREAD,
-                                       [GB_C_NO_PACE] = GB_ROW_C_NO_PACE,
-                                       [GB_C_SAND_TOO_WET] = GB_ROW_C_SAND_TOO_WET,
-                                       [GB_C_BUCKET_HEAVY] = GB_ROW_C_BUCKET_HEAVY,
-                                       [GB_C_SHOVELS_DIFFER] = GB_ROW_C_SHOVELS_DIFFER,
-                                       [GB_C_COLOUR_PARTS] = GB_ROW_C_COLOUR_PARTS,
-                                       [GB_C_COLOUR_STRONG] = GB_ROW_C_COLOUR_STRONG,
-                                       [GB_C_CARBON_BLACK] = GB_ROW_C_CARBON_BLACK,
-                                       [GB_C_ANTIFREEZE] = GB_ROW_C_ANTIFREEZE,
-                                       [GB_C_CHLORIDE] = GB_ROW_C_CHLORIDE,
-                                       [GB_C_COLD_40] = GB_ROW_C_COLD_40,
-                                       [GB_C_COLD_32] = GB_ROW_C_COLD_32,
-                                       [GB_C_COLD_25] = GB_ROW_C_COLD_25,
-                                       [GB_C_COLD_20] = GB_ROW_C_COLD_20,
-                                       [GB_C_HOT] = GB_ROW_C_HOT,
-                                       [GB_C_HOT_SHADE] = GB_ROW_C_HOT_SHADE,
-                                       [GB_C_STONE_COLD] = GB_ROW_C_STONE_COLD,
-                                       [GB_C_UNITS_COLD] = GB_ROW_C_UNITS_COLD,
-                                       [GB_C_UNITS_FROZEN] = GB_ROW_C_UNITS_FROZEN,
-                                       [GB_C_FROST_DUE] = GB_ROW_C_FROST_DUE,
-                                       [GB_C_RAIN] = GB_ROW_C_RAIN};
-    _Static_assert(sizeof ROWS / sizeof ROWS[0] == GB_CAUTION_CODES,
-                   "a row for every caution");
+static const gb_row_code ROWS[] = {[GB_C_MIXER_SMALL] = GB_ROW_C_MIXER_SMALL,
+                                   [GB_C_MIXER_WEAK] = GB_ROW_C_MIXER_WEAK,
+                                   [GB_C_MIXER_TOO_SMALL] = GB_ROW_C_MIXER_TOO_SMALL,
+                                   [GB_C_MIXER_TOO_WEAK] = GB_ROW_C_MIXER_TOO_WEAK,
+                                   [GB_C_LIFE_TOO_SHORT] = GB_ROW_C_LIFE_TOO_SHORT,
+                                   [GB_C_LIFE_SHORT] = GB_ROW_C_LIFE_SHORT,
+                                   [GB_C_SCORED_THIN] = GB_ROW_C_SCORED_THIN,
+                                   [GB_C_DEPTH_SPREAD] = GB_ROW_C_DEPTH_SPREAD,
+                                   [GB_C_NO_PACE] = GB_ROW_C_NO_PACE,
+                                   [GB_C_SAND_TOO_WET] = GB_ROW_C_SAND_TOO_WET,
+                                   [GB_C_BUCKET_HEAVY] = GB_ROW_C_BUCKET_HEAVY,
+                                   [GB_C_SHOVELS_DIFFER] = GB_ROW_C_SHOVELS_DIFFER,
+                                   [GB_C_COLOUR_PARTS] = GB_ROW_C_COLOUR_PARTS,
+                                   [GB_C_COLOUR_STRONG] = GB_ROW_C_COLOUR_STRONG,
+                                   [GB_C_CARBON_BLACK] = GB_ROW_C_CARBON_BLACK,
+                                   [GB_C_ANTIFREEZE] = GB_ROW_C_ANTIFREEZE,
+                                   [GB_C_CHLORIDE] = GB_ROW_C_CHLORIDE,
+                                   [GB_C_COLD_40] = GB_ROW_C_COLD_40,
+                                   [GB_C_COLD_32] = GB_ROW_C_COLD_32,
+                                   [GB_C_COLD_25] = GB_ROW_C_COLD_25,
+                                   [GB_C_COLD_20] = GB_ROW_C_COLD_20,
+                                   [GB_C_HOT] = GB_ROW_C_HOT,
+                                   [GB_C_HOT_SHADE] = GB_ROW_C_HOT_SHADE,
+                                   [GB_C_STONE_COLD] = GB_ROW_C_STONE_COLD,
+                                   [GB_C_UNITS_COLD] = GB_ROW_C_UNITS_COLD,
+                                   [GB_C_UNITS_FROZEN] = GB_ROW_C_UNITS_FROZEN,
+                                   [GB_C_FROST_DUE] = GB_ROW_C_FROST_DUE,
+                                   [GB_C_RAIN] = GB_ROW_C_RAIN,
+                                   [GB_C_CLAIM_CEMENT] = GB_ROW_C_CLAIM_CEMENT,
+                                   [GB_C_LIME_LITTLE] = GB_ROW_C_LIME_LITTLE,
+                                   [GB_C_LIME_NOT_OVER] = GB_ROW_C_LIME_NOT_OVER,
+                                   [GB_C_LIME_MUCH] = GB_ROW_C_LIME_MUCH,
+                                   [GB_C_SAND_LITTLE] = GB_ROW_C_SAND_LITTLE,
+                                   [GB_C_SAND_MUCH] = GB_ROW_C_SAND_MUCH,
+                                   [GB_C_SAND_CEMENT_LITTLE] =
+                                       GB_ROW_C_SAND_CEMENT_LITTLE,
+                                   [GB_C_SAND_CEMENT_MUCH] = GB_ROW_C_SAND_CEMENT_MUCH,
+                                   [GB_C_STONE_LITTLE] = GB_ROW_C_STONE_LITTLE,
+                                   [GB_C_STONE_MUCH] = GB_ROW_C_STONE_MUCH,
+                                   [GB_C_PORTLAND_LITTLE] = GB_ROW_C_PORTLAND_LITTLE,
+                                   [GB_C_PORTLAND_MUCH] = GB_ROW_C_PORTLAND_MUCH};
+_Static_assert(sizeof ROWS / sizeof ROWS[0] == GB_CAUTION_CODES,
+               "a row for every caution");
+
+void gb_add_cautions(gb_builder *b, const gb_cautions *cautions, bool slurry) {
     static const char *const SEVERITIES[] = {
         [GB_NOTE] = "note", [GB_CAUTION] = "caution", [GB_STOP] = "stop"};
-    for (size_t i = 0; i < p->cautions.count; i++) {
-        const gb_caution *c = &p->cautions.list[i];
+    for (size_t i = 0; i < cautions->count; i++) {
+        const gb_caution *c = &cautions->list[i];
         b->about.caution = c;
         gb_show show = show_of(c->kind);
-        gb_row_code row = p->is_slurry ? pot_row(c->code, ROWS[c->code]) : ROWS[c->code];
+        gb_row_code row = slurry ? pot_row(c->code, ROWS[c->code]) : ROWS[c->code];
         gb_add_row(b, row,
                    GB_FIGURES(gb_num("value", show, c->value),
                               gb_num("limit", show, c->limit),

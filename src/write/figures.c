@@ -37,19 +37,27 @@ static void show_fraction(const gb_figure *f, gb_system system, gb_text *to) {
     add_parts(to, f->value, f->show == GB_SHOW_FRACTION ? 32 : 4, f->rounding, "");
 }
 
+/* The decimals of a number as it was written, up to three; else `otherwise`. */
+static int decimals_of(double number, int otherwise) {
+    int decimals = 0;
+    while (decimals <= 3 && fabs(number - round(number)) > 1e-6) {
+        number *= 10.0;
+        decimals++;
+    }
+    return decimals > 3 ? otherwise : decimals;
+}
+
+/* A computed ratio keeps three, so that it is seen to lie beside its limit. */
+static void show_ratio(const gb_figure *f, gb_system system, gb_text *to) {
+    (void)system;
+    add(to, f->value, decimals_of(f->value, 3), "");
+}
+
+/* A rate as it was written; a computed share with one decimal. */
 static void show_share(const gb_figure *f, gb_system system, gb_text *to) {
     (void)system;
     double percent = f->value * 100.0;
-    /* A rate as it was written, with up to three decimals; a computed share with one. */
-    int decimals = 0;
-    double shown = percent;
-    while (decimals <= 3 && fabs(shown - round(shown)) > 1e-6) {
-        shown *= 10.0;
-        decimals++;
-    }
-    if (decimals > 3)
-        decimals = 1;
-    add(to, percent, decimals, " %");
+    add(to, percent, decimals_of(percent, 1), " %");
 }
 
 static void show_duration(const gb_figure *f, gb_system system, gb_text *to) {
@@ -244,6 +252,7 @@ static const struct {
     [GB_SHOW_ROWS] = {NULL, ""},
     [GB_SHOW_COUNT] = {show_number, ""},
     [GB_SHOW_NUMBER] = {show_number, ""},
+    [GB_SHOW_RATIO] = {show_ratio, ""},
     [GB_SHOW_FRACTION] = {show_fraction, ""},
     [GB_SHOW_QUARTERS] = {show_fraction, ""},
     [GB_SHOW_LENGTH] = {show_length, "_m"},

@@ -431,3 +431,15 @@ void gb_add_holds(gb_builder *b, const gb_mix *mix) {
     }
     GB_ADD(b, HOLD_COLD, gb_num("cold", GB_SHOW_TEMP, gb_si(GB_TEMP, "F", 40)));
 }
+
+void gb_add_need_spread(gb_builder *b, const gb_mix_plan *p) {
+    const gb_need *n = &p->need;
+    gb_figure spread = gb_num("spread", GB_SHOW_SHARE, n->bags_spread / n->bags);
+    gb_figure of = gb_row_fig(
+        b, "of", n->spread.m3 > 0 ? GB_MAKE_BARE(b, OF_BOTH) : GB_MAKE_BARE(b, OF_YIELD));
+    if (p->is_slurry)
+        GB_ADD(b, POT_SPREAD, spread, of);
+    else
+        GB_ADD(b, BAGS_SPREAD, gb_num("bags", GB_SHOW_NUMBER, n->bags_spread), spread,
+               of);
+}

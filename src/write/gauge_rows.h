@@ -54,6 +54,13 @@ void gb_add_water_below(gb_builder *b, const gb_mix *mix, const gb_recipe *recip
 /* "damp 5 %", as the figure "state". */
 gb_figure gb_state_fig(gb_builder *b, gb_share moisture);
 
+/* How sure the bags, or the pots, of a need are. */
+void gb_add_need_spread(gb_builder *b, const gb_mix_plan *p);
+
+/* The cautions that were raised, by a slurry or any other mix: what triggered each, and
+   what to do. */
+void gb_add_cautions(gb_builder *b, const gb_cautions *cautions, bool slurry);
+
 /* Order, mixing time, check, what to do at the limit and beyond. */
 void gb_add_mixing(gb_builder *b, const gb_mix *mix, bool by_hand);
 void gb_add_holds(gb_builder *b, const gb_mix *mix);

@@ -1,3 +1,4 @@
+#include "words/words.h"
 #include "write/gauge_rows.h"
 
 #include <math.h>
@@ -38,6 +39,54 @@ static void add_question(gb_builder *b, const gb_mix_question *q) {
         GB_ADD(b, QUESTION_WASTE, gb_num("waste", GB_SHOW_SHARE, q->waste.of_one));
 }
 
+/* ---- what it claims ---------------------------------------------------------------- */
+
+static gb_row ratio_row(gb_builder *b, gb_ratio ratio) {
+    static const gb_row_code ROWS[] = {[GB_LIME_TO_CEMENT] = GB_ROW_RATIO_LIME,
+                                       [GB_SAND_TO_BINDER] = GB_ROW_RATIO_SAND,
+                                       [GB_SAND_TO_CEMENT] = GB_ROW_RATIO_SAND_CEMENT,
+                                       [GB_STONE_TO_BINDER] = GB_ROW_RATIO_STONE,
+                                       [GB_PORTLAND_TO_MASONRY] = GB_ROW_RATIO_PORTLAND};
+    _Static_assert(sizeof ROWS / sizeof ROWS[0] == GB_RATIOS, "a row for each ratio");
+    return gb_make_row(b, ROWS[ratio], NULL, 0);
+}
+
+static void add_claim_limit(gb_builder *b, const gb_claim_limit *l) {
+    gb_figure ratio = gb_row_fig(b, "ratio", ratio_row(b, l->ratio));
+    gb_figure least = gb_num("least", GB_SHOW_RATIO, l->least);
+    gb_figure most = gb_num("most", GB_SHOW_RATIO, l->most);
+    gb_figure value = gb_num("value", GB_SHOW_RATIO, l->value);
+    if (l->over)
+        GB_ADD(b, LIMIT_OVER, ratio, least, most, value);
+    else if (gb_over(l->most, l->least))
+        GB_ADD(b, LIMIT_RANGE, ratio, least, most, value);
+    else
+        GB_ADD(b, LIMIT_EXACT, ratio, most, value);
+}
+
+/* None of what is not there and not allowed is no news. */
+static bool is_worth_telling(const gb_claim_limit *l) {
+    return gb_over(l->most, 0) || l->side != GB_WITHIN;
+}
+
+static void add_claim(gb_builder *b, const gb_mix *mix) {
+    gb_conformity c;
+    gb_check_claim(mix, &c);
+    if (c.claim == GB_NO_CLAIM)
+        return;
+    GB_ADD(b, CLAIM, gb_txt("source", gb_tr(gb_claim_source(c.claim))));
+    for (size_t i = 0; i < c.count; i++) {
+        b->about.claim_limit = i;
+        if (is_worth_telling(&c.limits[i]))
+            add_claim_limit(b, &c.limits[i]);
+    }
+    gb_cautions cautions;
+    if (gb_mix_cautions(mix, b->arena, &cautions) == GB_OK)
+        gb_add_cautions(b, &cautions, false);
+    else
+        b->failed = true;
+}
+
 gb_status gb_mix_sheet(const gb_mix_question *q, gb_style style, gb_arena *arena,
                        gb_sheet *sheet) {
     gb_builder b;
@@ -52,6 +101,7 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_style style, gb_arena *arena
     GB_ADD(&b, FOR, gb_words_fig(&b, "purpose", &mix->purpose));
     if (mix->not_for.count > 0)
         GB_ADD(&b, NOT_FOR, gb_words_fig(&b, "what", &mix->not_for));
+    add_claim(&b, mix);
     add_question(&b, q);
     if (mix->part_count > 0)
         GB_ADD(&b, BATCH, gb_parts_fig(&b, mix, &q->recipe, q->bags, &measure));

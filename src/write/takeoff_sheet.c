@@ -60,16 +60,17 @@ static void add_need(gb_builder *b, const gb_mix_plan *p, gb_lying lying) {
            gb_num("gross", GB_SHOW_VOLUME_FINE, n->gross.m3));
     if (n->spread.m3 > 0)
         GB_ADD(b, SPREAD, gb_num("spread", GB_SHOW_VOLUME_FINE, n->spread.m3));
-    double bags = n->gross.m3 / p->recipe.yield.m3;
     if (p->is_slurry) {
-        GB_ADD(b, NEED_POT, gb_pot_parts_fig(b, n->mix, &p->recipe, bags, lying),
+        GB_ADD(b, NEED_POT, gb_pot_parts_fig(b, n->mix, &p->recipe, n->bags, lying),
                gb_num("water", GB_SHOW_POT_WATER, gb_water_used(p, lying.moisture).kg));
+        gb_add_need_spread(b, p);
         return;
     }
-    GB_ADD(b, NEED_BAGS, gb_num("bags", GB_SHOW_NUMBER, bags),
+    GB_ADD(b, NEED_BAGS, gb_num("bags", GB_SHOW_NUMBER, n->bags),
            gb_num("bag", GB_SHOW_MASS, p->recipe.bag.kg),
            gb_num("yield", GB_SHOW_VOLUME, p->recipe.yield.m3),
            gb_num("whole", GB_SHOW_COUNT, (double)p->batching.bags_whole));
+    gb_add_need_spread(b, p);
 }
 
 static void add_supply(gb_builder *b, const gb_supply_need *s) {

@@ -39,10 +39,14 @@ for folder in tests/jobs/*-good/; do
     explain takeoff "$job" --units metric
     [ ! -f "$folder/prices.cfg" ] || explain price "$job"
 done
-for mix in $("$program" mix | grep -oE '^[a-z]+/[a-z0-9-]+'); do
+for mix in $("$program" mix | grep -oE '^[a-z0-9-]+/[a-z0-9-]+'); do
     explain mix "$mix"
     explain mix "$mix" --make 2ft3 --waste 10%
     explain mix "$mix" --bags 2-1/2 --units metric
+done
+claims=tests/cli/own-mix-claims-several/mine
+for mix in $(sed -n 's/.*{ name = "\([^"]*\)".*/yard\/\1/p' $claims/yard.cfg); do
+    explain mix "$mix" --mixes $claims
 done
 for kind in job mixes materials prices; do
     "$program" keys "$kind" >"$work/$kind.keys"

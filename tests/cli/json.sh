@@ -37,9 +37,13 @@ for job in "$top"/tests/jobs/*-good/job.cfg; do
     make_json 0 sheet "$job" --explain
 done
 make_json 0 mix
-for mix in $("$program" mix | grep -oE '^[a-z]+/[a-z0-9-]+'); do
+for mix in $("$program" mix | grep -oE '^[a-z0-9-]+/[a-z0-9-]+'); do
     make_json 0 mix "$mix"
     make_json 0 mix "$mix" --make 2ft3 --waste 10%
+done
+claims=$top/tests/cli/own-mix-claims-several/mine
+for mix in $(sed -n 's/.*{ name = "\([^"]*\)".*/yard\/\1/p' "$claims/yard.cfg"); do
+    make_json 0 mix "$mix" --mixes "$claims"
 done
 make_json 1 check "$top"/tests/jobs/five-faults-sorted/job.cfg "$top"/examples/library-entrance/job.cfg
 make_json 3 check nowhere.cfg

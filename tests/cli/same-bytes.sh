@@ -34,7 +34,7 @@ for job in examples/*/job.cfg; do
         compare price "$job" --format "$format"
     done
 done
-for mix in $("$one" mix | grep -oE '^[a-z]+/[a-z0-9-]+'); do
+for mix in $("$one" mix | grep -oE '^[a-z0-9-]+/[a-z0-9-]+'); do
     compare mix "$mix" --make 2ft3
 done
 for faults in tests/jobs/five-faults-sorted tests/jobs/empty-file; do

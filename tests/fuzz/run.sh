@@ -38,7 +38,7 @@ words() { # KIND...
     done
     sed -nE 's/.*(UNIT\(|\.name = )("[!-~]+").*/\2/p' "$top/src/engine/units.c"
     sed -nE 's/.*\{ name = ("[^"]+").*/\1/p' "$top/mixes/materials.cfg"
-    bin/gaugebox mix | sed -nE 's|^([a-z]+/[^ ]+).*|"\1"|p'
+    bin/gaugebox mix | sed -nE 's|^([a-z0-9-]+/[^ ]+).*|"\1"|p'
     printf '"%s"\n' ' = ' '{ ' ' };' '( ' ' );' '[ ' ' ]' '\"' ' x ' '1-1/4' '1:48' \
         '\xc2\xb0' '\xc2\xbd' '\xc3\x97' '\xe2\x80\x99' '\xe2\x80\xb3'
 }

@@ -31,9 +31,17 @@ TYPED = ["us|metric", "text|json|csv", "job|mixes|materials|prices"]
 COMMANDS = ["sheet", "takeoff", "price", "mix", "check", "keys", "starter"]
 KINDS_OF_FILE = ["job", "mixes", "materials", "prices"]
 LAYER_KINDS = set("bed slurry joint slab core volume".split())
-MIXES = sorted(f"{file.stem}/{name}" for file in (TOP / "mixes").glob("*.cfg")
-               if file.stem != "materials"
-               for name in re.findall(r'\{ name = "([^"]+)"', file.read_text()))
+
+
+def ids_in(folder):
+    return sorted(f"{file.stem}/{name}" for file in folder.glob("*.cfg")
+                  if file.stem != "materials"
+                  for name in re.findall(r'\{ name = "([^"]+)"', file.read_text()))
+
+
+SHIPPED = ids_in(TOP / "mixes")
+CLAIMING = ids_in(WORK / "claims")
+MIXES = SHIPPED + CLAIMING
 OF_JOBS = sorted("own/" + name for job in (TOP / "tests/jobs").glob("*-good/job.cfg")
                  for name in re.findall(r'\{ name = "([^"]+)"; like', job.read_text()))
 MATERIALS = re.findall(r'\{ name = "([^"]+)"', (TOP / "mixes/materials.cfg").read_text())
@@ -240,7 +248,10 @@ def mixes():
     listed = run("mix")[0]
     no_plain_words("mix", listed)
     no_long_line("mix", listed)
-    for mix in MIXES:
+    for mix in CLAIMING:
+        look_at_sheet(f"mix {mix}", run("mix", mix, "--mixes", "claims")[0])
+        seen("claims")
+    for mix in SHIPPED:
         if mix not in listed:
             fault("mix", f"{mix} is not listed")
         for amount in ([], ["--make", "3ft3"], ["--make", "40L", "--waste", "10%"],
@@ -420,6 +431,7 @@ def main():
                  ways_to_choose):
         look()
     least = {"sheets of examples": 12, "sheets of tests": 30, "csv lines": 40, "mixes": 50,
+             "claims": 10,
              "fault lines": 100, "faults of cases": 25, "keys": 80, "starter lines": 40, "helps": 9,
              "usage faults": 19, "ways to choose": 4, "labels": 500, "table rows": 100, "sums": 9, "layers": 5}
     for kind, count in least.items():

@@ -82,6 +82,8 @@ def main():
     top, work = map(pathlib.Path, sys.argv[1:])
     make_catalog(top / "src/po/gaugebox.pot", work / "share/locale/xx/LC_MESSAGES")
     make_mixes(top / "mixes", work / "share/gaugebox/mixes")
+    # Mixes that are not what they claim: every word of such cautions.
+    make_mixes(top / "tests/cli/own-mix-claims-several/mine", work / "claims")
     make_jobs(top, work / "jobs")
 
 

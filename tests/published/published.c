@@ -136,6 +136,83 @@ double pub_parts(const gb_mix *mix, gb_material_kind kind) {
     return volume;
 }
 
+void pub_check_proportions(const pub_proportion *rows, size_t count, pub_base base) {
+    pub_table table;
+    pub_open(&table);
+    for (size_t i = 0; i < count; i++) {
+        const gb_mix *mix = pub_mix(&table, rows[i].mix);
+        double one = pub_parts(mix, GB_CEMENT);
+        if (base == PUB_TO_BINDER)
+            one += pub_parts(mix, GB_LIME);
+        pub_check_range_for(mix->id, &rows[i].volumes,
+                            pub_parts(mix, rows[i].part) / one);
+    }
+    pub_close(&table);
+}
+
+enum { EDGE_PARTS = 7 };
+
+/* The mix of an edge's volumes; its parts live in `parts`. */
+static gb_mix edge_mix(pub_table *table, const pub_edge *e, gb_part parts[EDGE_PARTS]) {
+    static const char *const NAMES[EDGE_PARTS] = {
+        "portland-cement", "masonry-cement-n", "masonry-cement-s", "masonry-cement-m",
+        "hydrated-lime",   "masonry-sand",     "pea-gravel"};
+    const double volumes[EDGE_PARTS] = {e->portland, e->n,    e->s,    e->m,
+                                        e->lime,     e->sand, e->stone};
+    gb_mix mix = {.id = e->id, .claims = e->claim, .parts = parts};
+    for (size_t i = 0; i < EDGE_PARTS; i++)
+        if (volumes[i] > 0)
+            parts[mix.part_count++] = (gb_part){.material_name = NAMES[i],
+                                                .material = pub_material(table, NAMES[i]),
+                                                .volume = volumes[i]};
+    return mix;
+}
+
+static void check_limits(const pub_edge *e, const gb_conformity *c) {
+    cr_expect(c->known == !e->unknown, "%s: its cement is known", e->id);
+    bool met = e->missed == GB_NO_RATIO || e->unknown;
+    for (size_t i = 0; i < c->count; i++) {
+        const gb_claim_limit *l = &c->limits[i];
+        bool named = l->ratio == e->missed;
+        met = met || named;
+        cr_expect(l->side == (named ? e->side : GB_WITHIN),
+                  "%s: ratio %d is %.9g of %.9g to %.9g, side %d", e->id, (int)l->ratio,
+                  l->value, l->least, l->most, (int)l->side);
+    }
+    cr_expect(met, "%s: a limit on ratio %d", e->id, (int)e->missed);
+}
+
+static void check_caution(const pub_edge *e, const gb_cautions *cautions) {
+    bool one = e->unknown || e->missed != GB_NO_RATIO;
+    cr_assert(cautions->count == (one ? 1 : 0), "%s: %zu cautions", e->id,
+              cautions->count);
+    if (!one)
+        return;
+    const gb_caution *c = &cautions->list[0];
+    cr_expect(c->severity == GB_CAUTION && c->source != NULL, "%s", e->id);
+    cr_expect(gb_caution_ratio(c->code) == e->missed, "%s: code %d", e->id, (int)c->code);
+    cr_expect(e->unknown || fabs(c->limit - e->limit) < 1e-12, "%s: limit %.9g", e->id,
+              c->limit);
+    cr_expect((c->code == GB_C_CLAIM_CEMENT) == e->unknown, "%s: code %d", e->id,
+              (int)c->code);
+}
+
+void pub_check_edges(const pub_edge *rows, size_t count) {
+    pub_table table;
+    pub_open(&table);
+    for (size_t i = 0; i < count; i++) {
+        gb_part parts[EDGE_PARTS];
+        gb_mix mix = edge_mix(&table, &rows[i], parts);
+        gb_conformity conformity;
+        gb_check_claim(&mix, &conformity);
+        check_limits(&rows[i], &conformity);
+        gb_cautions cautions;
+        cr_assert(gb_mix_cautions(&mix, &table.arena, &cautions) == GB_OK, "memory");
+        check_caution(&rows[i], &cautions);
+    }
+    pub_close(&table);
+}
+
 double pub_kind_per_m3(const gb_mix *mix, gb_material_kind kind) {
     gb_recipe r = pub_recipe(mix);
     double kg = 0;

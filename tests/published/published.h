@@ -110,6 +110,33 @@ const gb_material *pub_material(pub_table *table, const char *name);
 /* The loose volumes of one kind among the parts of a mix. */
 double pub_parts(const gb_mix *mix, gb_material_kind kind);
 
+/* A printed proportion of a shipped mix: volumes of one kind of material to one of
+   cement, or of cement and lime together. */
+typedef struct pub_proportion {
+    const char *mix;
+    gb_material_kind part;
+    pub_range volumes;
+} pub_proportion;
+/* To one of cement, or of cement and lime together. */
+typedef enum pub_base { PUB_TO_CEMENT, PUB_TO_BINDER } pub_base;
+void pub_check_proportions(const pub_proportion *rows, size_t count, pub_base base);
+
+/* A mix of loose volumes that claims something, and the one limit that it misses by the
+   source's printed ends: GB_NO_RATIO when it conforms. `unknown`: the source has no
+   proportions for such cement. */
+typedef struct pub_edge {
+    const char *id;
+    gb_claim claim;
+    double portland, n, s, m; /* the last three masonry cements by type */
+    double lime, sand, stone;
+    gb_ratio missed;
+    gb_side side;
+    double limit;
+    bool unknown;
+} pub_edge;
+/* Expects the limit and the one caution of it, or neither. */
+void pub_check_edges(const pub_edge *rows, size_t count);
+
 /* Fresh water at 1000 kg/m3, as the product counts it (fm-5-428 checks the product's own
    figure). */
 gb_volume pub_water_volume(gb_mass mass);

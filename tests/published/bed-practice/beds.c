@@ -59,11 +59,7 @@ Test(published_bed_practice, what_a_bag_beds) {
 #define YARD   "stone-yard how-to text"
 
 /* Sand (or lime) in volumes to one of cement. */
-static const struct proportion {
-    const char *mix;
-    gb_material_kind part;
-    pub_range volumes;
-} PROPORTIONS[] = {
+static const pub_proportion PROPORTIONS[] = {
     {"bed/stiff-1-3", GB_SAND, {"tile floor bed", NAVY, PUB_READ, 3, 6, NULL}},
     {"bed/stiff-1-4", GB_SAND, {"tile floor bed", NAVY, PUB_READ, 3, 6, NULL}},
     {"bed/stiff-1-5", GB_SAND, {"tile floor bed", NAVY, PUB_READ, 3, 6, NULL}},
@@ -143,13 +139,6 @@ static const struct proportion {
 };
 
 Test(published_bed_practice, proportions) {
-    pub_table table;
-    pub_open(&table);
-    for (size_t i = 0; i < sizeof PROPORTIONS / sizeof PROPORTIONS[0]; i++) {
-        const struct proportion *row = &PROPORTIONS[i];
-        const gb_mix *mix = pub_mix(&table, row->mix);
-        double cement = pub_parts(mix, GB_CEMENT);
-        pub_check_range_for(row->mix, &row->volumes, pub_parts(mix, row->part) / cement);
-    }
-    pub_close(&table);
+    pub_check_proportions(PROPORTIONS, sizeof PROPORTIONS / sizeof PROPORTIONS[0],
+                          PUB_TO_CEMENT);
 }

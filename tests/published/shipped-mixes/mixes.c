@@ -58,3 +58,27 @@ Test(published_shipped_mixes, metric_bags) {
     cr_expect(in_kg >= 30, "%zu mixes come in bags of 25 kg", in_kg);
     pub_close(&table);
 }
+
+/* What a shipped mix claims, it is; Type K and lime mortars claim nothing. */
+Test(published_shipped_mixes, claims) {
+    pub_table table;
+    pub_open(&table);
+    const gb_mix *const *mixes = NULL;
+    size_t count = 0;
+    size_t claims = 0;
+    cr_assert(gb_mix_list(table.mixes, &mixes, &count), "the table is listed");
+    for (size_t i = 0; i < count; i++) {
+        gb_conformity conformity;
+        gb_cautions cautions;
+        gb_check_claim(mixes[i], &conformity);
+        cr_assert(gb_mix_cautions(mixes[i], &table.arena, &cautions) == GB_OK, "memory");
+        cr_expect(cautions.count == 0, "%s is what it claims", mixes[i]->id);
+        bool any = mixes[i]->claims != GB_NO_CLAIM;
+        cr_expect(any == (conformity.count > 0), "%s has limits", mixes[i]->id);
+        claims += any;
+    }
+    cr_expect(claims == 17, "%zu mixes claim something", claims);
+    cr_expect(pub_mix(&table, "mortar/type-k")->claims == GB_NO_CLAIM);
+    cr_expect(pub_mix(&table, "lime-mortar/nhl35-1-3")->claims == GB_NO_CLAIM);
+    pub_close(&table);
+}

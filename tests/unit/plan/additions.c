@@ -155,12 +155,18 @@ Test(additions, cautions) {
         double share;
         gb_caution_code code;
         bool there;
-    } ROWS[] = {{GB_CARBON_BLACK, 0.02, GB_C_CARBON_BLACK, false},
-                {GB_CARBON_BLACK, 0.0201, GB_C_CARBON_BLACK, true},
-                {GB_PIGMENT, 0.10, GB_C_CARBON_BLACK, false},
-                {GB_ANTIFREEZE, 0.01, GB_C_ANTIFREEZE, true},
-                {GB_RETARDER, 0.01, GB_C_ANTIFREEZE, false},
-                {GB_CHLORIDE, 0.01, GB_C_CHLORIDE, true}};
+        bool masonry; /* the cement is a masonry cement */
+    } ROWS[] = {{GB_CARBON_BLACK, 0.02, GB_C_CARBON_BLACK, false, false},
+                {GB_CARBON_BLACK, 0.01, GB_C_CARBON_BLACK, false, true},
+                {GB_CARBON_BLACK, 0.0101, GB_C_CARBON_BLACK, true, true},
+                {GB_PIGMENT, 0.05, GB_C_COLOUR_STRONG, false, true},
+                {GB_PIGMENT, 0.0501, GB_C_COLOUR_STRONG, true, true},
+                {GB_PIGMENT, 0.0501, GB_C_COLOUR_STRONG, false, false},
+                {GB_CARBON_BLACK, 0.0201, GB_C_CARBON_BLACK, true, false},
+                {GB_PIGMENT, 0.10, GB_C_CARBON_BLACK, false, false},
+                {GB_ANTIFREEZE, 0.01, GB_C_ANTIFREEZE, true, false},
+                {GB_RETARDER, 0.01, GB_C_ANTIFREEZE, false, false},
+                {GB_CHLORIDE, 0.01, GB_C_CHLORIDE, true, false}};
     for (size_t i = 0; i < ROWS_OF(ROWS); i++) {
         gb_arena arena;
         gb_plan plan;
@@ -169,7 +175,10 @@ Test(additions, cautions) {
         material.kind = ROWS[i].kind;
         gb_addition addition = by_share(ROWS[i].share);
         addition.material = &material;
-        gb_mix mix = with(&FX_BED, &addition, 1);
+        fx_mix site;
+        fx_site_mix(&site, 1, 0, 4, GB_STIFF);
+        site.materials[0].masonry = ROWS[i].masonry ? GB_MASONRY_N : GB_NOT_MASONRY;
+        gb_mix mix = with(&site.mix, &addition, 1);
         fx_open(&arena);
         fx_empty(&f);
         fx_volume(&f, &mix, 0.2);

@@ -245,6 +245,62 @@ Test(laws, richer_is_never_less_cement_per_volume) {
     }
 }
 
+/* The parts behind the first may come in any order: the bag is the first one's. */
+Test(laws, the_order_of_parts_changes_no_recipe) {
+    for (double sand = 1; sand <= 9; sand += 0.5) {
+        fx_mix a, b;
+        gb_recipe r = {0}, s = {0};
+        fx_site_mix(&a, 1, 0.5, sand, GB_PLASTIC);
+        fx_site_mix(&b, 1, 0.5, sand, GB_PLASTIC);
+        gb_part lime = b.parts[1];
+        b.parts[1] = b.parts[2];
+        b.parts[2] = lime;
+        cr_assert(gb_make_recipe(&a.mix, NULL, false, OWN_PACK, &r) == GB_OK);
+        cr_assert(gb_make_recipe(&b.mix, NULL, false, OWN_PACK, &s) == GB_OK);
+        cr_expect(fx_same(s.yield.m3, r.yield.m3) && s.regime == r.regime, "%g", sand);
+        cr_expect(fx_same(s.water_usual.kg, r.water_usual.kg), "%g", sand);
+        cr_expect(fx_same(s.dry.kg, r.dry.kg) && fx_same(s.binder.kg, r.binder.kg) &&
+                      fx_same(s.sand.kg, r.sand.kg),
+                  "%g", sand);
+        cr_expect(s.part[1].kg == r.part[2].kg && s.part[2].kg == r.part[1].kg, "%g",
+                  sand);
+    }
+}
+
+/* Parts all twice as large are the same mix: of one bag the same masses and yield. */
+Test(laws, parts_are_a_ratio) {
+    for (double scale = 0.125; scale <= 8; scale *= 2) {
+        fx_mix a, b;
+        gb_recipe r = {0}, s = {0};
+        fx_site_mix(&a, 1, 1, 6, GB_PLASTIC);
+        fx_site_mix(&b, scale, scale, 6 * scale, GB_PLASTIC);
+        cr_assert(gb_make_recipe(&a.mix, NULL, false, OWN_PACK, &r) == GB_OK);
+        cr_assert(gb_make_recipe(&b.mix, NULL, false, OWN_PACK, &s) == GB_OK);
+        cr_expect(fx_same(s.yield.m3, r.yield.m3) && fx_same(s.dry.kg, r.dry.kg) &&
+                      fx_same(s.water_usual.kg, r.water_usual.kg),
+                  "times %g", scale);
+    }
+}
+
+/* A yield of the user's own wins over the computed one, whatever the mix; masses and
+   water stay those of the parts. */
+Test(laws, an_own_yield_wins) {
+    for (double sand = 1; sand <= 9; sand += 0.5)
+        for (int percent = 80; percent <= 120; percent += 5) {
+            fx_mix m;
+            gb_recipe r = {0}, s = {0};
+            fx_site_mix(&m, 1, 0, sand, GB_PLASTIC);
+            cr_assert(gb_make_recipe(&m.mix, NULL, false, OWN_PACK, &r) == GB_OK);
+            const gb_label own = {
+                .bag = r.bag, .yield = {r.yield.m3 * percent / 100}, .spread = {NAN}};
+            cr_assert(gb_make_recipe(&m.mix, &own, true, OWN_PACK, &s) == GB_OK);
+            cr_expect(fx_same(s.yield.m3, own.yield.m3), "1:%g at %d %%", sand, percent);
+            cr_expect(s.route == GB_MEASURED && s.regime == GB_BY_LABEL);
+            cr_expect(s.dry.kg == r.dry.kg && s.water_usual.kg == r.water_usual.kg,
+                      "1:%g at %d %%", sand, percent);
+        }
+}
+
 /* More air never makes less. */
 Test(laws, more_air_is_never_less_volume) {
     double yield = 0;
