@@ -15,6 +15,7 @@
 #include "gaugebox/plan.h"
 #include "gaugebox/quantity.h"
 #include "gaugebox/read.h"
+#include "gaugebox/sand.h"
 #include "gaugebox/sheet.h"
 #include "gaugebox/text.h"
 

@@ -2,7 +2,7 @@
 #ifndef GAUGEBOX_JOB_H
 #define GAUGEBOX_JOB_H
 
-#include "gaugebox/mix.h"
+#include "gaugebox/sand.h"
 
 /* Quantities that the file did not state are NaN, texts NULL. */
 
@@ -33,13 +33,7 @@ typedef struct gb_crew {
     gb_mixer mixer;
     gb_pace pace;
     gb_duration start; /* since midnight */
-    gb_volume bucket;  /* to its marked line */
 } gb_crew;
-
-typedef struct gb_sand_pile {
-    gb_sand_state state;
-    gb_share moisture; /* NaN: the state's own */
-} gb_sand_pile;
 
 typedef struct gb_weather {
     gb_temp air, low, stone, block;
@@ -116,6 +110,7 @@ typedef struct gb_job {
     gb_system units;
     gb_site site;
     gb_crew crew;
+    gb_gauge gauge;
     gb_sand_pile sand;
     gb_weather weather;
     const gb_waste *wastes;

@@ -62,8 +62,9 @@ typedef struct gb_material {
     gb_material_kind kind;
     gb_masonry_type masonry; /* of a cement */
     gb_density bulk;      /* of the loose volume it is gauged by; for sand the DRY mass in
-                             a volume of damp loose sand (ASTM C270: 80 lb in 1 ft3); of a
-                             liquid its density */
+                             a volume of loose sand (ASTM C270: 80 lb in 1 ft3) ...; of
+                             a liquid its density */
+    gb_share gauged_at;   /* ... of this moisture; sand only */
     gb_density dry_loose; /* sand only: loose and dry */
     double gravity;       /* specific gravity of the grains */
     gb_mass pack;         /* the usual bag; NaN for what comes loose */
@@ -72,8 +73,9 @@ typedef struct gb_material {
     gb_origin at;
 } gb_material;
 
-/* The usual bag of a material in that system; NaN for what comes loose. */
-gb_mass gb_usual_pack(const gb_material *material, gb_system system);
+/* The usual bag of a material in that system, where the material states it; NaN for what
+   comes loose. */
+const gb_mass *gb_usual_pack(const gb_material *material, gb_system system);
 
 /* The spaces in a piece that one mix can fill. */
 typedef enum gb_layer_kind {
@@ -261,20 +263,6 @@ gb_mass gb_addition_mass(const gb_mix *mix, const gb_recipe *recipe, size_t addi
 
 /* The share of the mixing water that additions replace; 0 when none does. */
 gb_share gb_water_replaced(const gb_mix *mix);
-
-/* Sand as it lies in the pile: its moisture, by mass of dry sand. */
-typedef enum gb_sand_state { GB_NEARLY_DRY, GB_DAMP, GB_WET } gb_sand_state;
-gb_share gb_sand_moisture(gb_sand_state state);
-
-/* The three water figures to ADD to `bags` bags with sand of that moisture. */
-typedef struct gb_water_row {
-    gb_share moisture;
-    gb_mass first, usual, most;
-} gb_water_row;
-
-/* GB_TOO_WET when the sand brings the least water of the mix already. */
-gb_status gb_water_to_add(const gb_mix *mix, const gb_recipe *recipe, gb_share moisture,
-                          double bags, gb_water_row *row) GB_MUST_USE;
 
 /* A size at which a layer is commonly laid, to compare mixes by what one bag covers. */
 typedef struct gb_cover {

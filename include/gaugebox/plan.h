@@ -128,6 +128,8 @@ typedef enum gb_caution_code {
     GB_C_DEPTH_SPREAD,    /* measured depths differ by more than the bed can tell */
     GB_C_NO_PACE,         /* no pace: the working life was not checked */
     GB_C_SAND_TOO_WET,    /* the pile brings more water than the mix may hold */
+    GB_C_BUCKET_HEAVY,    /* a level bucket weighs more than one person should lift */
+    GB_C_SHOVELS_DIFFER,  /* the counts of the shovel's calibration */
     GB_C_COLOUR_PARTS,    /* coloured, and batches of part bags */
     GB_C_COLOUR_STRONG,   /* pigment beyond what masonry cement takes */
     GB_C_CARBON_BLACK,    /* carbon black beyond what cement takes */
@@ -222,7 +224,8 @@ typedef struct gb_supply_need {
     const gb_mix *blend;         /* NULL for a material */
     gb_mass mass;                /* dry, with the material's own waste */
     gb_mass lying;               /* the same as it lies: sand with its moisture */
-    gb_mass pack;                /* the bag; NaN for what comes loose */
+    gb_volume loose; /* the same by volume, sand as it bulks; NaN for a blend */
+    gb_mass pack;    /* the bag; NaN for what comes loose */
 } gb_supply_need;
 
 typedef struct gb_plan {
@@ -237,8 +240,22 @@ typedef struct gb_plan {
     gb_volume water; /* that the batches take, with the sand's moisture as stated */
 } gb_plan;
 
-/* The moisture that the job states for its sand. */
+/* The job's sand as it lies today, and its moisture alone. */
+gb_lying gb_job_lying(const gb_job *job);
 gb_share gb_job_moisture(const gb_job *job);
+
+/* What the job gauges loose parts with: the volume of one measure. */
+gb_volume gb_job_measure(const gb_job *job);
+
+/* The heaviest level bucket that is lifted for the first batch of a mix: the part of
+   which it is full, and its mass as it lies, without the pail. False when none is lifted
+   full: other measures, weighed parts. */
+typedef struct gb_bucketful {
+    size_t part;
+    gb_mass mass;
+} gb_bucketful;
+bool gb_heaviest_bucket(const gb_job *job, const gb_mix_plan *mix,
+                        gb_bucketful *heaviest);
 
 /* Bags that one mix takes in all: its batches, or for a slurry what the pots hold. */
 double gb_bags_used(const gb_mix_plan *mix);

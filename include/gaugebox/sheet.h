@@ -162,7 +162,8 @@ gb_status gb_price_sheet(const gb_priced *priced, gb_style style, gb_arena *aren
 gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_style style,
                             gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
 
-/* What was asked of one mix: `bags` of it, gauged with that bucket; a recipe for the
+/* What was asked of one mix: `bags` of it, gauged with that bucket (NaN: the usual one of
+   the sheet's units); a recipe for the
    usual bag of the sheet's units (gb_usual_pack), or for a blend's own. */
 typedef struct gb_mix_question {
     const gb_mix *mix;

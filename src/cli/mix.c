@@ -25,7 +25,7 @@ static const struct argp_option OPTIONS[] = {
     {"depth", KEY_DEPTH, N_("LENGTH"), 0, N_("depth of that bed, as 1-1/4in"), 0},
     {"waste", KEY_WASTE, N_("SHARE"), 0, N_("extra on --make or --area, as 10%"), 0},
     {"bucket", KEY_BUCKET, N_("VOLUME"), 0,
-     N_("level bucket to its line; 1/2 ft3 without it"), 0},
+     N_("level bucket to its line; without it 1/2 ft3, in metric units 12 L"), 0},
     {"for", KEY_FOR, N_("USE"), 0,
      N_("list only what may fill such a layer: bed, slurry, joint, pointing, slab, core "
         "or volume; twice: both"),
@@ -219,7 +219,7 @@ static gb_status answer(gb_run *run, const input *in, const gb_mix *mix) {
     gb_style style = gb_run_style(&in->common, GB_US);
     gb_mass bag = {GB_NONE}; /* of a blend, its label has it */
     if (mix->part_count > 0)
-        bag = gb_usual_pack(mix->parts[0].material, style.system);
+        bag = *gb_usual_pack(mix->parts[0].material, style.system);
     gb_status status = gb_make_recipe(mix, NULL, false, bag, &q.recipe);
     if (status != GB_OK)
         return status;
@@ -252,7 +252,7 @@ static int run_mix(int argc, char **argv) {
                 .bags = GB_NONE,
                 .area_m2 = GB_NONE,
                 .depth_m = GB_NONE,
-                .bucket_m3 = gb_si(GB_VOLUME, "ft3", 0.5)};
+                .bucket_m3 = GB_NONE};
     argp_parse(&argp, argc, argv, 0, NULL, &in);
     gb_run run;
     if (!gb_run_start(&run, &in.common))

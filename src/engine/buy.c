@@ -36,11 +36,11 @@ static bool tax_on(gb_money sum, gb_share rate, gb_money *tax) {
 
 /* ---- one line --------------------------------------------------------------------- */
 
-/* The need counted in packs, unrounded: loose volume against loose volume, and mass
-   against mass as it lies. */
+/* The need counted in packs, unrounded: loose volume against loose volume, both as it
+   lies, and mass against mass as it lies. */
 static double in_packs(const gb_supply_need *need, const gb_pack *pack) {
     if (isnan(pack->mass.kg))
-        return need->mass.kg / (pack->volume.m3 * need->material->bulk.kg_m3);
+        return need->loose.m3 / pack->volume.m3;
     return need->lying.kg / pack->mass.kg;
 }
 
@@ -233,7 +233,8 @@ static bool is_amount(double kg) {
 static bool are_sound(const gb_supply_need *needs, size_t count,
                       const gb_price_book *book) {
     for (size_t i = 0; i < count; i++)
-        if (!is_amount(needs[i].mass.kg) || !is_amount(needs[i].lying.kg))
+        if (!is_amount(needs[i].mass.kg) || !is_amount(needs[i].lying.kg) ||
+            (needs[i].material != NULL && !is_amount(needs[i].loose.m3)))
             return false;
     for (size_t i = 0; i < book->pack_count; i++) {
         const gb_pack *p = &book->packs[i];

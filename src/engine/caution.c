@@ -9,6 +9,7 @@
 #define TMS_602_COLOUR N_("TMS 602 art. 2.2, from memory")
 #define ACI_306        N_("ACI 306R, from memory")
 #define PRACTICE       N_("common practice")
+#define NIOSH          N_("NIOSH lifting equation, load constant")
 /* Of the code alone; a caution names the limit's own source. */
 #define CLAIMED N_("the standard that the mix claims")
 
@@ -33,6 +34,8 @@ static const struct {
     [GB_C_DEPTH_SPREAD] = {GB_CAUTION, GB_SHARE, PRACTICE},
     [GB_C_NO_PACE] = {GB_NOTE, GB_KINDS, PRACTICE},
     [GB_C_SAND_TOO_WET] = {GB_STOP, GB_SHARE, PRACTICE},
+    [GB_C_BUCKET_HEAVY] = {GB_CAUTION, GB_MASS, NIOSH},
+    [GB_C_SHOVELS_DIFFER] = {GB_CAUTION, GB_SHARE, PRACTICE},
     [GB_C_COLOUR_PARTS] = {GB_NOTE, GB_KINDS, PRACTICE},
     [GB_C_COLOUR_STRONG] = {GB_CAUTION, GB_SHARE, TMS_602_COLOUR},
     [GB_C_CARBON_BLACK] = {GB_CAUTION, GB_SHARE, TMS_602_COLOUR},
@@ -257,6 +260,46 @@ static void part_bag_caution(const gb_job *job, const gb_mix_plan *mix,
                        mix->recipe.yield.m3);
 }
 
+bool gb_heaviest_bucket(const gb_job *job, const gb_mix_plan *mix,
+                        gb_bucketful *heaviest) {
+    const gb_mix *m = mix->need.mix;
+    gb_bucketful worst = {0};
+    if (job->gauge.by != GB_BY_BUCKET || mix->batching.batch_count == 0)
+        return false;
+    gb_lying lying = gb_job_lying(job);
+    gb_volume one = gb_job_measure(job);
+    for (size_t i = 1; i < m->part_count; i++) {
+        const gb_material *material = m->parts[i].material;
+        gb_mass dry = {mix->recipe.part[i].kg * mix->batching.batches[0].bags};
+        gb_volume loose = gb_loose_volume(material, dry, lying);
+        gb_gauged gauged = gb_gauge_loose(material, loose, GB_BY_BUCKET, one);
+        if (gauged.weighed || gauged.count < 1.0)
+            continue;
+        gb_mass full = gb_mass_lying(material, gb_dry_mass(material, one, lying), lying);
+        if (full.kg > worst.mass.kg)
+            worst = (gb_bucketful){i, full};
+    }
+    *heaviest = worst;
+    return worst.mass.kg > 0;
+}
+
+/* What is lifted, and how well a shovel is known. */
+static void gauge_cautions(const gb_job *job, const gb_mix_plan *mix,
+                           gb_caution_list *to) {
+    static const double MOST_SPREAD = 0.10; /* of the mean count: common practice */
+    gb_bucketful heaviest = {0};
+    if (gb_heaviest_bucket(job, mix, &heaviest)) {
+        double lifted = heaviest.mass.kg + gb_pail().kg;
+        if (gb_over(lifted, gb_lift_limit().kg))
+            gb_add_caution(to, GB_C_BUCKET_HEAVY, lifted, gb_lift_limit().kg);
+    }
+    if (job->gauge.by != GB_BY_SHOVEL || !(mix->recipe.sand.kg > 0))
+        return;
+    double spread = gb_shovel_spread(&job->gauge).of_one;
+    if (gb_over(spread, MOST_SPREAD))
+        gb_add_caution(to, GB_C_SHOVELS_DIFFER, spread, MOST_SPREAD);
+}
+
 /* The share of the binder that additions of that kind come to. */
 static double share_of_kind(const gb_mix *mix, gb_material_kind kind) {
     double share = 0;
@@ -324,6 +367,7 @@ void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list
                        mix->recipe.water_least.kg / mix->recipe.sand.kg);
     if (mix->is_slurry)
         return;
+    gauge_cautions(job, mix, to);
     if (b->batch_count == 0)
         no_batch_caution(job, mix, to);
     else if (b->part_bags)

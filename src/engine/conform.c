@@ -1,6 +1,7 @@
 #include "gaugebox/conform.h"
 
 #include "gaugebox/count.h"
+#include "gaugebox/sand.h"
 #include "words/mark.h"
 
 #include <string.h>
@@ -124,10 +125,12 @@ typedef struct volumes {
     double cement, lime, sand, stone;
 } volumes;
 
-/* A part's volume as the sources count it: sand damp and loose. It is taken as stated; a
-   material that says how damp it is when it is gauged would be brought to that here. */
+/* A part's volume as the sources count it: sand damp and loose, whatever the moisture that
+   its own volume is stated for. */
 static double loose_damp_volume(const gb_part *part) {
-    return part->volume;
+    const gb_material *m = part->material;
+    return part->volume * m->bulk.kg_m3 /
+           gb_loose_density(m, gb_state_lying(GB_DAMP)).kg_m3;
 }
 
 static void add_part(const gb_part *part, volumes *v) {

@@ -66,6 +66,7 @@ void gb_add_supply(gb_supplies *s, const gb_supply_need *need) {
             continue;
         s->rows[i].mass.kg += need->mass.kg;
         s->rows[i].lying.kg += need->lying.kg;
+        s->rows[i].loose.m3 += need->loose.m3;
         return;
     }
     s->rows[s->count++] = *need;
@@ -92,16 +93,16 @@ gb_mass gb_water_used(const gb_mix_plan *mix, gb_share moisture) {
     return (gb_mass){kept * gb_mixing_liquid(mix, moisture).kg};
 }
 
-gb_mass gb_usual_pack(const gb_material *material, gb_system system) {
+const gb_mass *gb_usual_pack(const gb_material *material, gb_system system) {
     bool metric = system == GB_METRIC && material->pack_metric.kg > 0;
-    return metric ? material->pack_metric : material->pack;
+    return metric ? &material->pack_metric : &material->pack;
 }
 
 gb_mass gb_job_pack(const gb_job *job, const gb_material *material) {
     for (size_t i = 0; i < job->pack_count; i++)
         if (strcmp(job->packs[i].material.text, material->name) == 0)
             return job->packs[i].pack;
-    return gb_usual_pack(material, job->units);
+    return *gb_usual_pack(material, job->units);
 }
 
 static void gather_additions(const gb_job *job, const gb_mix_plan *mix, gb_supplies *s) {
@@ -118,8 +119,10 @@ static void gather_parts(const gb_mix_plan *mix, gb_supplies *s) {
     const gb_mix *m = mix->need.mix;
     double bags = gb_bags_used(mix);
     if (m->part_count == 0) {
-        gb_supply_need blend = {
-            .blend = m, .mass = {bags * mix->recipe.bag.kg}, .pack = mix->recipe.bag};
+        gb_supply_need blend = {.blend = m,
+                                .mass = {bags * mix->recipe.bag.kg},
+                                .loose = {GB_NONE},
+                                .pack = mix->recipe.bag};
         gb_add_supply(s, &blend);
     }
     for (size_t i = 0; i < m->part_count; i++) {
@@ -137,15 +140,15 @@ void gb_gather_supplies(const gb_job *job, const gb_mix_plan *mix, gb_supplies *
 }
 
 void gb_waste_supplies(const gb_job *job, gb_supplies *s) {
-    double moisture = gb_job_moisture(job).of_one;
+    gb_lying lying = gb_job_lying(job);
     for (size_t i = 0; i < s->count; i++) {
         gb_supply_need *row = &s->rows[i];
         row->lying = row->mass;
         if (row->material == NULL)
             continue;
         row->mass.kg *= 1.0 + waste_of(job, row->material->name);
-        bool sand = row->material->kind == GB_SAND;
-        row->lying.kg = sand ? row->mass.kg * (1.0 + moisture) : row->mass.kg;
+        row->lying = gb_mass_lying(row->material, row->mass, lying);
+        row->loose = gb_loose_volume(row->material, row->mass, lying);
         row->pack = gb_job_pack(job, row->material);
     }
 }

@@ -10,6 +10,25 @@
 #include <math.h>
 #include <string.h>
 
+gb_lying gb_job_lying(const gb_job *job) {
+    return gb_pile_lying(&job->sand);
+}
+
+gb_share gb_job_moisture(const gb_job *job) {
+    return gb_job_lying(job).moisture;
+}
+
+gb_volume gb_job_measure(const gb_job *job) {
+    return gb_gauge_volume(&job->gauge, job->units);
+}
+
+/* The figures that gauging rests on are there and over zero. */
+static bool can_be_gauged(const gb_job *job) {
+    double bulking = gb_job_lying(job).bulking.of_one;
+    double one = gb_job_measure(job).m3;
+    return isfinite(bulking) && bulking >= 0 && isfinite(one) && one > 0;
+}
+
 gb_status gb_job_area_pace(const gb_job *job, double *m2_s) {
     const gb_pace *pace = &job->crew.pace;
     if (isnan(pace->treads_s)) {
@@ -179,6 +198,8 @@ gb_status gb_make_plan(const gb_job *job, gb_arena *arena, gb_plan *plan,
     gb_plan p = {.job = job, .digest = digest_of(job)};
     double m2_s = GB_NONE;
     *bad_mix = NULL;
+    if (!can_be_gauged(job))
+        return GB_NOT_POSITIVE;
     gb_status status = gb_job_area_pace(job, &m2_s);
     if (status == GB_OK)
         status = take_all(job, arena, &p);

@@ -75,6 +75,10 @@ const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
         return of_layer(x, a);
     case GB_C_SAND_TOO_WET:
         return gb_why_moisture(x, job, gb_job_moisture(job));
+    case GB_C_BUCKET_HEAVY:
+        return gb_why_lifted(x, a);
+    case GB_C_SHOVELS_DIFFER:
+        return gb_why_shovel_spread(x, job);
     case GB_C_COLOUR_STRONG:
         return gb_why_share_of_kind(x, a, GB_PIGMENT);
     case GB_C_CARBON_BLACK:
@@ -118,10 +122,13 @@ const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *a) {
         return GB_WHY(x, "most_moisture", GB_SHARE, c->limit, "least_water / sand",
                       GB_INPUTS(gb_why_water(x, &m, GB_FIRST_WATER), gb_why_sand(x, &m)));
     case GB_C_DEPTH_SPREAD:
+    case GB_C_SHOVELS_DIFFER:
     case GB_C_COLOUR_STRONG:
     case GB_C_CARBON_BLACK:
     case GB_C_CHLORIDE:
         return gb_fact(x, "limit", GB_SHARE, c->limit, c->source);
+    case GB_C_BUCKET_HEAVY:
+        return gb_fact(x, "limit", GB_MASS, c->limit, c->source);
     default:
         return gb_fact(x, "limit", GB_TEMP, c->limit, c->source);
     }

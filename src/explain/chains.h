@@ -55,7 +55,6 @@ const gb_why *gb_why_water(gb_explainer *x, const gb_mixed *m, gb_which_water wh
 const gb_why *gb_why_wet(gb_explainer *x, const gb_mixed *m);
 const gb_why *gb_why_yield(gb_explainer *x, const gb_mixed *m);
 const gb_why *gb_why_yield_spread(gb_explainer *x, const gb_mixed *m);
-const gb_why *gb_why_moisture(gb_explainer *x, const gb_job *job, gb_share moisture);
 /* Water to add to the amount that the row is about, with sand of its moisture. */
 const gb_why *gb_why_to_add(gb_explainer *x, const gb_about *about, gb_which_water which);
 /* Of the mix, as the table states them. */
@@ -104,6 +103,28 @@ const gb_why *gb_why_water_used(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_share_of_kind(gb_explainer *x, const gb_about *about,
                                    gb_material_kind kind);
 
+/* ---- gauging.c: sand as it lies, and what it is gauged with ------------------------ */
+
+/* Today's of the job, else what is usual; job NULL: asked for without one. */
+const gb_why *gb_why_moisture(gb_explainer *x, const gb_job *job, gb_share moisture);
+const gb_why *gb_why_bulking(gb_explainer *x, const gb_job *job, gb_share moisture);
+/* Dry mass in a volume as it lies loose. */
+const gb_why *gb_why_loose_density(gb_explainer *x, const gb_job *job,
+                                   const gb_material *material, gb_share moisture);
+/* Of the part and the amount that the row is about: dry, as it lies, its loose volume, in
+   measures, and how far off their rounding is. */
+const gb_why *gb_why_part(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_part_lying(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_loose(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_measures(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_off(gb_explainer *x, const gb_about *about);
+/* The volume of one measure, and what it holds of the part. */
+const gb_why *gb_why_measure(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_in_measure(gb_explainer *x, const gb_about *about);
+/* The heaviest bucket with its pail; how the counts of a shovel differ. */
+const gb_why *gb_why_lifted(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_shovel_spread(gb_explainer *x, const gb_job *job);
+
 /* ---- batches.c: how many, how large, what they cover ------------------------------- */
 
 /* Bags of the amount that a row is about. */
@@ -149,6 +170,7 @@ const gb_why *gb_why_scored(gb_explainer *x);
 /* Of the material or blend that a row is about: with waste and dry, and as it lies. */
 const gb_why *gb_why_supply_mass(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_supply_lying(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_supply_loose(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_supply_pack(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_total_water(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_packs(gb_explainer *x, const gb_about *about);

@@ -105,68 +105,18 @@ static const gb_why *weighs(gb_explainer *x, const gb_about *a) {
 static const gb_why *bags_by_mass(gb_explainer *x, const gb_about *a) {
     return times_bags(x, a, "weighed", GB_MASS, "bags * bag", bag(x, a));
 }
-static const gb_why *part(gb_explainer *x, const gb_about *a) {
-    gb_mixed m = gb_mixed_of(a);
-    return times_bags(x, a, "part", GB_MASS, "bags * mass",
-                      gb_why_part_mass(x, &m, a->part));
-}
-
 static const gb_material *material_of(const gb_about *a) {
     gb_mixed m = gb_mixed_of(a);
     return m.mix->parts[a->part].material;
 }
 
-/* Weighed from the pile: sand with its moisture. */
-static const gb_why *part_lying(gb_explainer *x, const gb_about *a) {
-    gb_mixed m = gb_mixed_of(a);
-    const gb_why *dry = part(x, a);
-    if (dry == NULL || material_of(a)->kind != GB_SAND)
-        return dry;
-    return GB_WHY(x, "lying", GB_MASS, dry->value * (1.0 + a->moisture.of_one),
-                  "part * (1 + moisture)",
-                  GB_INPUTS(dry, gb_why_moisture(x, m.job, a->moisture)), .of = dry->of);
-}
-static const gb_why *loose(gb_explainer *x, const gb_about *a) {
-    const gb_material *m = material_of(a);
-    const gb_why *mass = part(x, a);
-    if (mass == NULL)
-        return NULL;
-    return GB_WHY(x, "loose", GB_VOLUME, mass->value / m->bulk.kg_m3, "part / bulk",
-                  GB_INPUTS(mass, gb_why_bulk(x, m)), .of = m->name);
-}
-static const gb_why *bucket(gb_explainer *x, const gb_about *a) {
-    if (a->question != NULL)
-        return gb_fact(x, "bucket", GB_VOLUME, a->question->bucket.m3,
-                       N_("the option --bucket; 1/2 ft3 without it"));
-    return gb_stated(x, "bucket", NULL, GB_VOLUME, &a->plan->job->crew.bucket.m3, NULL);
-}
-static const gb_why *buckets(gb_explainer *x, const gb_about *a) {
-    const gb_why *volume = loose(x, a);
-    const gb_why *one = bucket(x, a);
-    if (volume == NULL || one == NULL)
-        return NULL;
-    return GB_WHY(x, "buckets", GB_PLAIN, volume->value / one->value, "loose / bucket",
-                  GB_INPUTS(volume, one), .of = volume->of);
-}
-static const gb_why *bucket_mass(gb_explainer *x, const gb_about *a) {
-    gb_mixed m = gb_mixed_of(a);
-    const gb_material *s = material_of(a);
-    const gb_why *one = bucket(x, a);
-    const gb_why *bulk = gb_why_bulk(x, s);
-    if (x->failed)
-        return NULL;
-    double kg = one->value * bulk->value;
-    if (s->kind != GB_SAND)
-        return GB_WHY(x, "in_bucket", GB_MASS, kg, "bucket * bulk", GB_INPUTS(one, bulk),
-                      .of = s->name);
-    return GB_WHY(x, "in_bucket", GB_MASS, kg * (1.0 + a->moisture.of_one),
-                  "bucket * bulk * (1 + moisture)",
-                  GB_INPUTS(one, bulk, gb_why_moisture(x, m.job, a->moisture)),
-                  .of = s->name);
-}
 static const gb_why *moisture(gb_explainer *x, const gb_about *a) {
     gb_mixed m = gb_mixed_of(a);
     return gb_why_moisture(x, m.job, a->moisture);
+}
+static const gb_why *bulking(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return gb_why_bulking(x, m.job, a->moisture);
 }
 static const gb_why *first_water(gb_explainer *x, const gb_about *a) {
     return gb_why_to_add(x, a, GB_FIRST_WATER);
@@ -292,7 +242,7 @@ static const gb_why *site_bags(gb_explainer *x, const gb_about *a) {
     if (m.mix->part_count == 0)
         return GB_WHY(x, "on_site", GB_PLAIN, gb_round(bags->value, 1, GB_UP),
                       "up(bags, 1)", GB_INPUTS(bags));
-    const gb_why *mass = part(x, a);
+    const gb_why *mass = gb_why_part(x, a);
     const gb_why *pack = gb_why_pack(x, m.job, material_of(a));
     if (mass == NULL || pack == NULL)
         return NULL;
@@ -309,12 +259,6 @@ static const gb_why *supply_packs(gb_explainer *x, const gb_about *a) {
     return GB_WHY(x, "packs", GB_PLAIN, gb_round(s->mass.kg / s->pack.kg, 1, GB_UP),
                   s->material != NULL ? "up(dry / bag, 1)" : "up(batched / bag, 1)",
                   GB_INPUTS(gb_why_supply_mass(x, a), gb_why_supply_pack(x, a)));
-}
-static const gb_why *supply_volume(gb_explainer *x, const gb_about *a) {
-    const gb_supply_need *s = a->supply;
-    return GB_WHY(x, "gauged", GB_VOLUME, s->mass.kg / s->material->bulk.kg_m3,
-                  "dry / bulk",
-                  GB_INPUTS(gb_why_supply_mass(x, a), gb_why_bulk(x, s->material)));
 }
 static const gb_why *asked_whole(gb_explainer *x, const gb_about *a) {
     return GB_WHY(x, "whole", GB_PLAIN, gb_round(a->question->bags, 1, GB_UP),
@@ -431,15 +375,25 @@ static const struct {
     {GB_ROW_BAGS_SPREAD, "bags", gb_why_bags_spread},
     {GB_ROW_BAGS_SPREAD, "spread", gb_why_bags_share},
     {GB_ROW_POT_SPREAD, "spread", gb_why_bags_share},
-    {GB_ROW_PART_BAGS, "mass", part},
-    {GB_ROW_PART_WEIGHED, "mass", part_lying},
-    {GB_ROW_PART_LOOSE, "volume", loose},
-    {GB_ROW_PART_LOOSE, "line", bucket},
-    {GB_ROW_PART_LOOSE, "each", bucket_mass},
+    {GB_ROW_PART_BAGS, "mass", gb_why_part},
+    {GB_ROW_PART_WEIGHED, "mass", gb_why_part_lying},
+    {GB_ROW_PART_OFF, "mass", gb_why_part_lying},
+    {GB_ROW_PART_LOOSE, "volume", gb_why_loose},
+    {GB_ROW_PART_OVER, "volume", gb_why_loose},
+    {GB_ROW_PART_UNDER, "volume", gb_why_loose},
+    {ANY_ROW, "line", gb_why_measure},
+    {GB_ROW_PART_LOOSE, "each", gb_why_in_measure},
+    {GB_ROW_PART_OVER, "each", gb_why_in_measure},
+    {GB_ROW_PART_UNDER, "each", gb_why_in_measure},
+    {ANY_ROW, "off", gb_why_off},
+    {GB_ROW_BUCKET, "n", gb_why_measures},
+    {GB_ROW_BOX, "n", gb_why_measures},
+    {GB_ROW_SHOVEL, "n", gb_why_measures},
+    {GB_ROW_SAND_WEIGHED, "mass", gb_why_part_lying},
+    {ANY_ROW, "bulking", bulking},
     {GB_ROW_ADDED_WEIGHED, "mass", gb_why_addition},
     {GB_ROW_ADDED_POURED, "volume", gb_why_added_volume},
     {GB_ROW_REPLACES, "replaced", gb_why_replaced_share},
-    {GB_ROW_BUCKET, "n", buckets},
     {GB_ROW_MAKES, "volume", makes},
     {GB_ROW_MAKES, "mass", weighs},
     {GB_ROW_MAKES, "yield", yield},
@@ -481,15 +435,15 @@ static const struct {
     {GB_ROW_POT_PIECES, "count", gb_why_pot_count},
     {GB_ROW_POT_AREA, "area", gb_why_pot_area},
     {GB_ROW_POT_AREA, "count", gb_why_pot_count},
-    {GB_ROW_POT_PART, "mass", part_lying},
+    {GB_ROW_POT_PART, "mass", gb_why_part_lying},
     {GB_ROW_POT_WATER, "water", pot_water},
     {GB_ROW_POT_SCORED, "depth", scored},
     {GB_ROW_POT_SCORED, "area", gb_why_scored_area},
     {GB_ROW_POT_TOO_SLOW, "time", gb_why_pot_time},
     {GB_ROW_POT_LIFE, "open", open_time},
     {GB_ROW_SITE_BAGS, "bag", site_bag},
-    {GB_ROW_SITE_LOOSE, "volume", loose},
-    {GB_ROW_SITE_MASS, "mass", part},
+    {GB_ROW_SITE_LOOSE, "volume", gb_why_loose},
+    {GB_ROW_SITE_MASS, "mass", gb_why_part_lying},
     {GB_ROW_SITE_ADDED, "mass", gb_why_addition},
     {GB_ROW_SITE_LIQUID, "volume", gb_why_added_volume},
     {GB_ROW_SITE_WATER, "water", gb_why_water_used},
@@ -516,10 +470,10 @@ static const struct {
     {GB_ROW_SUPPLY_BAGS, "packs", supply_packs},
     {GB_ROW_SUPPLY_BAGS, "pack", gb_why_supply_pack},
     {GB_ROW_SUPPLY_LOOSE, "mass", gb_why_supply_lying},
-    {GB_ROW_SUPPLY_LOOSE, "volume", supply_volume},
+    {GB_ROW_SUPPLY_LOOSE, "volume", gb_why_supply_loose},
     {GB_ROW_SUPPLY_MASS, "mass", gb_why_supply_lying},
     {GB_ROW_SUPPLY_LIQUID, "mass", gb_why_supply_lying},
-    {GB_ROW_SUPPLY_LIQUID, "volume", supply_volume},
+    {GB_ROW_SUPPLY_LIQUID, "volume", gb_why_supply_loose},
     {GB_ROW_TOTAL_WATER, "water", gb_why_total_water},
     {ANY_ROW, "packs", gb_why_packs},
     {ANY_ROW, "pack", gb_why_pack_sold},

@@ -39,9 +39,7 @@ const gb_why *gb_why_pack(gb_explainer *x, const gb_job *job, const gb_material 
         if (strcmp(job->packs[i].material.text, m->name) == 0)
             return gb_stated(x, "bag", m->name, GB_MASS, &job->packs[i].pack.kg, NULL);
     gb_system system = job != NULL ? job->units : x->style.system;
-    bool metric = system == GB_METRIC && m->pack_metric.kg > 0;
-    return gb_stated(x, "bag", m->name, GB_MASS,
-                     metric ? &m->pack_metric.kg : &m->pack.kg,
+    return gb_stated(x, "bag", m->name, GB_MASS, &gb_usual_pack(m, system)->kg,
                      gb_text_source(x, &m->source));
 }
 
@@ -298,21 +296,6 @@ const gb_why *gb_why_yield_spread(gb_explainer *x, const gb_mixed *m) {
 }
 
 /* ---- water to add ------------------------------------------------------------------ */
-
-const gb_why *gb_why_moisture(gb_explainer *x, const gb_job *job, gb_share moisture) {
-    static const char USUAL[] = N_(
-        "2, 5 and 8 % for nearly dry, damp and wet sand: common practice; IS 456 prints "
-        "2.5, 5 and 7.5 %");
-    if (job == NULL || moisture.of_one != gb_job_moisture(job).of_one)
-        return gb_fact(x, "moisture", GB_SHARE, moisture.of_one, USUAL);
-    if (!isnan(job->sand.moisture.of_one))
-        return gb_stated(x, "moisture", NULL, GB_SHARE, &job->sand.moisture.of_one, NULL);
-    return gb_keep_why(x, (gb_why){.name = "moisture",
-                                   .unit = GB_SHARE,
-                                   .value = moisture.of_one,
-                                   .place = gb_places_find(x->places, &job->sand.state),
-                                   .source = USUAL});
-}
 
 static double added(const gb_mixed *m, const gb_why *bags, gb_share moisture,
                     gb_which_water which) {

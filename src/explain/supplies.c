@@ -104,12 +104,23 @@ static const gb_why *lying_in(gb_explainer *x, const gb_plan *plan,
                   .of = name_of(s));
 }
 
+static const gb_why *loose_in(gb_explainer *x, const gb_plan *plan,
+                              const gb_supply_need *s) {
+    const gb_why *mass = mass_in(x, plan, s);
+    const gb_why *density =
+        gb_why_loose_density(x, plan->job, s->material, gb_job_moisture(plan->job));
+    if (mass == NULL || density == NULL)
+        return NULL;
+    return GB_WHY(x, "loose", GB_VOLUME, mass->value / density->value,
+                  "dry / loose_density", GB_INPUTS(mass, density), .of = name_of(s));
+}
+
 /* ---- over all plans of a buy list -------------------------------------------------- */
 
 typedef const gb_why *in_plan(gb_explainer *, const gb_plan *, const gb_supply_need *);
 
 static const gb_why *over_plans(gb_explainer *x, const gb_about *a, const char *name,
-                                double kg, in_plan *in) {
+                                int unit, double value, in_plan *in) {
     if (a->priced == NULL)
         return in(x, a->plan, a->supply);
     const gb_priced *p = a->priced;
@@ -124,16 +135,20 @@ static const gb_why *over_plans(gb_explainer *x, const gb_about *a, const char *
         for (size_t k = 0; k < p->plans[i].supply_count; k++)
             if (are_same(&p->plans[i].supplies[k], a->supply))
                 all[n++] = in(x, &p->plans[i], &p->plans[i].supplies[k]);
-    return GB_WHY(x, name, GB_MASS, kg, "sum()", .inputs = all, .input_count = n,
+    return GB_WHY(x, name, unit, value, "sum()", .inputs = all, .input_count = n,
                   .of = name_of(a->supply));
 }
 
 const gb_why *gb_why_supply_mass(gb_explainer *x, const gb_about *a) {
-    return over_plans(x, a, "need_dry", a->supply->mass.kg, mass_in);
+    return over_plans(x, a, "need_dry", GB_MASS, a->supply->mass.kg, mass_in);
 }
 
 const gb_why *gb_why_supply_lying(gb_explainer *x, const gb_about *a) {
-    return over_plans(x, a, "need", a->supply->lying.kg, lying_in);
+    return over_plans(x, a, "need", GB_MASS, a->supply->lying.kg, lying_in);
+}
+
+const gb_why *gb_why_supply_loose(gb_explainer *x, const gb_about *a) {
+    return over_plans(x, a, "loose", GB_VOLUME, a->supply->loose.m3, loose_in);
 }
 
 const gb_why *gb_why_supply_pack(gb_explainer *x, const gb_about *a) {
@@ -190,11 +205,8 @@ static const gb_why *exact_packs(gb_explainer *x, const gb_about *a) {
         return GB_WHY(x, "exact", GB_PLAIN, s->lying.kg / p->mass.kg, "need / pack",
                       GB_INPUTS(need, pack), .of = name_of(s));
     }
-    return GB_WHY(x, "exact", GB_PLAIN,
-                  s->mass.kg / (p->volume.m3 * s->material->bulk.kg_m3),
-                  "need_dry / (pack * bulk)",
-                  GB_INPUTS(gb_why_supply_mass(x, a), pack, gb_why_bulk(x, s->material)),
-                  .of = name_of(s));
+    return GB_WHY(x, "exact", GB_PLAIN, s->loose.m3 / p->volume.m3, "loose / pack",
+                  GB_INPUTS(gb_why_supply_loose(x, a), pack), .of = name_of(s));
 }
 
 const gb_why *gb_why_packs(gb_explainer *x, const gb_about *a) {

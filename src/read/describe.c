@@ -80,7 +80,11 @@ static void describe_number(const gb_key *key, gb_text *to) {
     add_bounds(key,
                gb_tr(key->kind == GB_KEY_WHOLE ? N_("a whole number") : N_("a number")),
                &bounded);
-    gb_add_format(to, gb_tr("%s, without a unit"), gb_text_get(&bounded));
+    bool several = key->kind == GB_KEY_NUMBERS;
+    gb_add_format(to,
+                  several ? gb_tr("%s, without a unit, or several in [ ]")
+                          : gb_tr("%s, without a unit"),
+                  gb_text_get(&bounded));
     to->failed = to->failed || bounded.failed;
 }
 
@@ -145,6 +149,7 @@ void gb_describe_key(const gb_key *key, gb_text *to) {
         [GB_KEY_QUANTITIES] = {NULL, describe_quantity},
         [GB_KEY_WHOLE] = {NULL, describe_number},
         [GB_KEY_NUMBER] = {NULL, describe_number},
+        [GB_KEY_NUMBERS] = {NULL, describe_number},
         [GB_KEY_SIZE] = {NULL, describe_size},
         [GB_KEY_CHOICE] = {NULL, describe_choice},
         [GB_KEY_CHOICES] = {NULL, describe_choice},

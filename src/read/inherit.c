@@ -20,6 +20,7 @@ static size_t held_size(const gb_key *key) {
     case GB_KEY_TEXT:
     case GB_KEY_WORDS_LIST:
     case GB_KEY_QUANTITIES:
+    case GB_KEY_NUMBERS:
     case GB_KEY_GROUPS:
         return sizeof(void *);
     case GB_KEY_REF:
@@ -48,7 +49,7 @@ static size_t held_size(const gb_key *key) {
 
 static bool is_list(const gb_key *key) {
     return key->kind == GB_KEY_WORDS_LIST || key->kind == GB_KEY_QUANTITIES ||
-           key->kind == GB_KEY_GROUPS;
+           key->kind == GB_KEY_NUMBERS || key->kind == GB_KEY_GROUPS;
 }
 
 static void take_key(gb_mix_table *t, const gb_key *key, const gb_mix *from, gb_mix *to) {

@@ -1,6 +1,7 @@
 #include "read/diag.h"
 #include "read/nearest.h"
 #include "read/reader.h"
+#include "read/sand_rules.h"
 #include "read/schemas.h"
 #include "words/words.h"
 
@@ -367,6 +368,8 @@ bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diag
     check_waste(&r);
     check_labels(&r);
     check_packs(&r);
+    gb_check_sand(&r.base, &read.job);
+    gb_check_gauge(&r.base, &read.job);
     check_weather(&r);
     check_pace(&r);
     if (gb_diags_count(diags) > before || diags->no_memory)

@@ -5,6 +5,8 @@ const char *const GB_LAYER_WORDS[] = {"bed",  "slurry", "joint",  "pointing",
 _Static_assert(sizeof GB_LAYER_WORDS / sizeof GB_LAYER_WORDS[0] == GB_LAYER_KINDS + 1,
                "a word for every kind of layer");
 
+const char *const GB_GAUGE_WORDS[] = {"bucket", "box", "shovel", NULL};
+
 static const char *const UNITS[] = {"us", "metric", NULL};
 static const char *const MIXERS[] = {"paddle", "drum", "barrow", NULL};
 static const char *const SAND_STATES[] = {"nearly dry", "damp", "wet", NULL};
@@ -78,14 +80,6 @@ static const gb_key CREW_KEYS[] = {
      .kind = GB_KEY_CLOCK,
      .offset = offsetof(gb_crew, start),
      .help = N_("start of the day")},
-    {.name = "bucket",
-     .kind = GB_KEY_QUANTITY,
-     .quantity = GB_VOLUME,
-     .fallback = "1/2 ft3",
-     .least = "1 qt",
-     .most = "2 ft3",
-     .offset = offsetof(gb_crew, bucket),
-     .help = N_("level bucket to its marked line")},
 };
 static const gb_schema CREW = GB_SCHEMA("crew", CREW_KEYS, gb_crew, GB_NO_ORIGIN);
 
@@ -103,8 +97,88 @@ static const gb_key SAND_KEYS[] = {
      .most = "15%",
      .offset = offsetof(gb_sand_pile, moisture),
      .help = N_("measured, by mass of dry sand; goes before state")},
+    {.name = "bulking",
+     .kind = GB_KEY_QUANTITY,
+     .quantity = GB_SHARE,
+     .least = "0%",
+     .most = "60%",
+     .offset = offsetof(gb_sand_pile, bulking),
+     .help = N_("what it gains in volume over dry or flooded sand; without it and "
+                "without a settlement test, what is usual at its moisture (up to 10 %)")},
+    {.name = "moist_height",
+     .kind = GB_KEY_QUANTITY,
+     .quantity = GB_LENGTH,
+     .least = "1 in",
+     .most = "4 ft",
+     .offset = offsetof(gb_sand_pile, moist_height),
+     .help = N_("settlement test: the sand loose in a pail or jar, as it lies")},
+    {.name = "flooded_height",
+     .kind = GB_KEY_QUANTITY,
+     .quantity = GB_LENGTH,
+     .least = "1/2 in",
+     .most = "4 ft",
+     .offset = offsetof(gb_sand_pile, flooded_height),
+     .help = N_("settlement test: the same sand flooded, stirred and settled")},
 };
-static const gb_schema SAND = GB_SCHEMA("sand", SAND_KEYS, gb_sand_pile, GB_NO_ORIGIN);
+static const gb_schema SAND =
+    GB_SCHEMA("sand", SAND_KEYS, gb_sand_pile, offsetof(gb_sand_pile, at));
+
+static const gb_key GAUGE_KEYS[] = {
+    {.name = "by",
+     .kind = GB_KEY_CHOICE,
+     .choices = GB_GAUGE_WORDS,
+     .fallback = "bucket",
+     .offset = offsetof(gb_gauge, by),
+     .help = N_("the measure that loose parts are gauged with")},
+    {.name = "volume",
+     .kind = GB_KEY_QUANTITY,
+     .quantity = GB_VOLUME,
+     .least = "1 qt",
+     .most = "4 ft3",
+     .offset = offsetof(gb_gauge, volume),
+     .help =
+         N_("of a level bucket to its marked line (without it 1/2 ft3, in metric jobs "
+            "12 L), or of a box")},
+    {.name = "water",
+     .kind = GB_KEY_QUANTITY,
+     .quantity = GB_MASS,
+     .least = "2 lb",
+     .most = "125 lb",
+     .offset = offsetof(gb_gauge, water),
+     .help = N_("instead of volume: mass of the water that fills the bucket to its line, "
+                "pail taken off")},
+    {.name = "inside",
+     .kind = GB_KEY_SIZE,
+     .quantity = GB_LENGTH,
+     .least = "1 in",
+     .most = "4 ft",
+     .offset = offsetof(gb_gauge, inside),
+     .help = N_("box: length x width, inside")},
+    {.name = "depth",
+     .kind = GB_KEY_QUANTITY,
+     .quantity = GB_LENGTH,
+     .least = "1 in",
+     .most = "4 ft",
+     .offset = offsetof(gb_gauge, depth),
+     .help = N_("box: depth, inside")},
+    {.name = "shovels",
+     .kind = GB_KEY_NUMBERS,
+     .least = "1",
+     .most = "100",
+     .offset = offsetof(gb_gauge, shovels),
+     .count_offset = offsetof(gb_gauge, shovel_count),
+     .help =
+         N_("shovel: how many level ones filled a box, each time that it was counted")},
+    {.name = "filled",
+     .kind = GB_KEY_QUANTITY,
+     .quantity = GB_VOLUME,
+     .least = "1 qt",
+     .most = "10 ft3",
+     .offset = offsetof(gb_gauge, filled),
+     .help = N_("shovel: the volume of that box")},
+};
+static const gb_schema GAUGE =
+    GB_SCHEMA("gauge", GAUGE_KEYS, gb_gauge, offsetof(gb_gauge, at));
 
 static const gb_key WEATHER_KEYS[] = {
     {.name = "air",
@@ -384,6 +458,12 @@ static const gb_key JOB_KEYS[] = {
      .offset = offsetof(gb_job_file, job.crew),
      .help = N_("mixer, pace, day"),
      .example = "{ mixer = { usable = \"3 ft3\"; }; }"},
+    {.name = "gauge",
+     .kind = GB_KEY_GROUP,
+     .child = &GAUGE,
+     .offset = offsetof(gb_job_file, job.gauge),
+     .help = N_("what loose parts are gauged with"),
+     .example = "{ by = \"bucket\"; volume = \"1/2 ft3\"; }"},
     {.name = "sand",
      .kind = GB_KEY_GROUP,
      .child = &SAND,

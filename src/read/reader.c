@@ -14,9 +14,28 @@ const gb_key *gb_find_key(const gb_schema *schema, const char *name) {
     return NULL;
 }
 
+/* Keys that stood in a group once, and where what they said is written now. */
+static const struct {
+    const char *group, *key, *now;
+} MOVED[] = {{"crew", "bucket", "gauge = { volume = \"1/2 ft3\"; };"}};
+
+static const char *where_now(const gb_schema *schema, const char *name) {
+    for (size_t i = 0; i < sizeof MOVED / sizeof MOVED[0]; i++)
+        if (strcmp(MOVED[i].group, schema->name) == 0 && strcmp(MOVED[i].key, name) == 0)
+            return MOVED[i].now;
+    return NULL;
+}
+
 static void unknown_key(gb_reader *r, const config_setting_t *s,
                         const gb_schema *schema) {
     const char *name = config_setting_name(s);
+    const char *now = where_now(schema, name);
+    if (now != NULL) {
+        gb_report(r->diags, r->file, (int)config_setting_source_line(s),
+                  "'%s' is no key of %s any more; write instead, outside of it: %s", name,
+                  gb_tr(schema->name), now);
+        return;
+    }
     gb_nearest nearest;
     gb_nearest_init(&nearest, name);
     for (size_t i = 0; i < schema->key_count; i++)

@@ -15,6 +15,7 @@ typedef enum gb_key_kind {
     GB_KEY_QUANTITIES, /* const double * and a count: one, or [ several ] */
     GB_KEY_WHOLE,      /* size_t */
     GB_KEY_NUMBER,     /* double, without a unit */
+    GB_KEY_NUMBERS,    /* const double * and a count: one, or [ several ] */
     GB_KEY_FLAG,       /* bool */
     GB_KEY_CHOICE,     /* int, an index into choices */
     GB_KEY_CHOICES,    /* unsigned, bit 1 << index for each: [ "bed", "joint" ] */
@@ -33,12 +34,12 @@ typedef struct gb_key {
     gb_kind quantity;
     bool required;
     bool never_inherited; /* an entry that is like another one states it itself */
+    bool told_elsewhere;  /* the printed reference has the child's keys at another kind */
     const char *fallback; /* as a user would write it; NULL: NaN, NULL or zero */
     const char *least;    /* bounds, as a user would write them; both inclusive */
     const char *most;
     const char *const *choices; /* ends in NULL */
     const gb_schema *child;
-    bool told_elsewhere; /* the printed reference has the child's keys at another kind */
     size_t offset;       /* of the value in the struct */
     size_t count_offset; /* of its count */
     const char *help;

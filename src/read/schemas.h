@@ -36,6 +36,9 @@ extern const gb_schema GB_MIX_SCHEMA;
 extern const gb_schema GB_MIX_ENTRY_SCHEMA; /* one mix, of a family or of a job */
 extern const gb_schema GB_PRICE_SCHEMA;
 
+/* The words for gb_gauge_by, in its order. */
+extern const char *const GB_GAUGE_WORDS[];
+
 /* Bits for keys that every file begins with. */
 #define GB_FORMAT_KEY(type)                                                              \
     {                                                                                    \

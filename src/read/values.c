@@ -70,7 +70,7 @@ static void keep_places(gb_reader *r, const config_setting_t *s, const gb_key *k
     keep_place(r, s, key, value);
     if (key->kind == GB_KEY_SIZE)
         keep_place(r, s, key, value + sizeof(gb_length));
-    if (key->kind != GB_KEY_QUANTITIES)
+    if (key->kind != GB_KEY_QUANTITIES && key->kind != GB_KEY_NUMBERS)
         return;
     const double *list = NULL;
     size_t count = 0;
@@ -211,30 +211,6 @@ static void read_quantity(gb_reader *r, const config_setting_t *s, const gb_key 
         put_double(out, key, value);
 }
 
-static void read_quantities(gb_reader *r, const config_setting_t *s, const gb_key *key,
-                            void *out) {
-    int type = config_setting_type(s);
-    bool many = type == CONFIG_TYPE_ARRAY || type == CONFIG_TYPE_LIST;
-    int count = many ? config_setting_length(s) : 1;
-    if (many && count == 0) {
-        gb_report(r->diags, r->file, line_of(s), "'%s' is an empty list; write %s",
-                  key->name, needed(r, key));
-        return;
-    }
-    double *list = gb_arena_take(r->arena, (size_t)count, sizeof *list);
-    if (list == NULL) {
-        r->diags->no_memory = true;
-        return;
-    }
-    bool good = true;
-    for (int i = 0; i < count; i++) {
-        const config_setting_t *one = many ? config_setting_get_elem(s, (unsigned)i) : s;
-        good = quantity_of(r, one, key, &list[i]) && good;
-    }
-    if (good)
-        put_list(out, key, list, (size_t)count);
-}
-
 static bool number_of(const config_setting_t *s, double *value) {
     int type = config_setting_type(s);
     if (type == CONFIG_TYPE_INT)
@@ -282,29 +258,71 @@ static const char *shown_number(gb_reader *r, const config_setting_t *s, double 
     return gb_text_get(&shown);
 }
 
+static bool bounded_number(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                           double *value) {
+    if (!number_of(s, value)) {
+        wrong_kind(r, s, key);
+        return false;
+    }
+    if (key->kind == GB_KEY_WHOLE && config_setting_type(s) != CONFIG_TYPE_INT) {
+        gb_report(r->diags, r->file, line_of(s), "'%s' is %s; write %s", key->name,
+                  shown_number(r, s, *value), needed(r, key));
+        return false;
+    }
+    if (*value >= plain(key->least, -HUGE_VAL) && *value <= plain(key->most, HUGE_VAL))
+        return true;
+    gb_report(r->diags, r->file, line_of(s), "'%s' is %s, out of bounds; write %s",
+              key->name, shown_number(r, s, *value), needed(r, key));
+    return false;
+}
+
 static void read_number(gb_reader *r, const config_setting_t *s, const gb_key *key,
                         void *out) {
     double value = 0;
-    bool whole = key->kind == GB_KEY_WHOLE;
-    if (!number_of(s, &value)) {
-        wrong_kind(r, s, key);
+    if (!bounded_number(r, s, key, &value))
         return;
-    }
-    if (whole && config_setting_type(s) != CONFIG_TYPE_INT) {
-        gb_report(r->diags, r->file, line_of(s), "'%s' is %s; write %s", key->name,
-                  shown_number(r, s, value), needed(r, key));
-        return;
-    }
-    if (value < plain(key->least, -HUGE_VAL) || value > plain(key->most, HUGE_VAL)) {
-        gb_report(r->diags, r->file, line_of(s), "'%s' is %s, out of bounds; write %s",
-                  key->name, shown_number(r, s, value), needed(r, key));
-        return;
-    }
     size_t count = (size_t)value;
-    if (whole)
+    if (key->kind == GB_KEY_WHOLE)
         put(out, key->offset, &count, sizeof count);
     else
         put_double(out, key, value);
+}
+
+/* One value, or several in a list; each is read by `one`. */
+static void read_several(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                         void *out,
+                         bool (*one)(gb_reader *, const config_setting_t *,
+                                     const gb_key *, double *)) {
+    int type = config_setting_type(s);
+    bool many = type == CONFIG_TYPE_ARRAY || type == CONFIG_TYPE_LIST;
+    int count = many ? config_setting_length(s) : 1;
+    if (many && count == 0) {
+        gb_report(r->diags, r->file, line_of(s), "'%s' is an empty list; write %s",
+                  key->name, needed(r, key));
+        return;
+    }
+    double *list = gb_arena_take(r->arena, (size_t)count, sizeof *list);
+    if (list == NULL) {
+        r->diags->no_memory = true;
+        return;
+    }
+    bool good = true;
+    for (int i = 0; i < count; i++) {
+        const config_setting_t *at = many ? config_setting_get_elem(s, (unsigned)i) : s;
+        good = one(r, at, key, &list[i]) && good;
+    }
+    if (good)
+        put_list(out, key, list, (size_t)count);
+}
+
+static void read_quantities(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                            void *out) {
+    read_several(r, s, key, out, quantity_of);
+}
+
+static void read_numbers(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                         void *out) {
+    read_several(r, s, key, out, bounded_number);
 }
 
 static void read_flag(gb_reader *r, const config_setting_t *s, const gb_key *key,
@@ -576,6 +594,7 @@ void gb_read_value(gb_reader *reader, const config_setting_t *setting, const gb_
                                               [GB_KEY_QUANTITIES] = read_quantities,
                                               [GB_KEY_WHOLE] = read_number,
                                               [GB_KEY_NUMBER] = read_number,
+                                              [GB_KEY_NUMBERS] = read_numbers,
                                               [GB_KEY_FLAG] = read_flag,
                                               [GB_KEY_CHOICE] = read_choice,
                                               [GB_KEY_CHOICES] = read_choices,

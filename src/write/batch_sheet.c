@@ -55,7 +55,7 @@ static void add_head(gb_builder *b, const gb_plan *plan, const gb_mix_plan *p) {
     GB_ADD(b, TITLE, gb_words_fig(b, "title", &need->mix->title));
     GB_ADD(b, SITE, gb_txt("name", plan->job->site.name));
     GB_ADD(b, PLAN, gb_number_fig(b, "number", plan->digest));
-    gb_add_mix_id(b, need->mix, need->mix->own);
+    gb_add_mix_id(b, need->mix);
     GB_ADD(b, FOR, gb_words_fig(b, "purpose", &need->mix->purpose));
     if (need->mix->not_for.count > 0)
         GB_ADD(b, NOT_FOR, gb_words_fig(b, "what", &need->mix->not_for));
@@ -106,8 +106,8 @@ static void add_limit(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
 
 static gb_figure parts_of(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
                           double bags) {
-    gb_gauge gauge = {job->crew.bucket, gb_job_moisture(job)};
-    return gb_parts_fig(b, p->need.mix, &p->recipe, bags, &gauge);
+    gb_measure measure = gb_measure_of(job);
+    return gb_parts_fig(b, p->need.mix, &p->recipe, bags, &measure);
 }
 
 static void add_amount(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
@@ -126,6 +126,26 @@ static void add_amount(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
         GB_ADD(b, PART_BATCH, count, parts_of(b, job, p, bags));
 }
 
+/* Below the water by state: the sand by state, of the same amount. */
+static void add_states(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
+                       double bags) {
+    gb_measure measure = gb_measure_of(job);
+    gb_add_sand_states(b, p->need.mix, &p->recipe, bags, &measure);
+}
+
+/* How today's sand bulks, and who says so. */
+static void add_bulking(gb_builder *b, const gb_job *job) {
+    gb_figure bulking =
+        gb_num("bulking", GB_SHOW_SHARE, gb_job_lying(job).bulking.of_one);
+    b->about.moisture = gb_job_moisture(job);
+    if (!isnan(job->sand.moist_height.m))
+        GB_ADD(b, BULKING_TESTED, bulking);
+    else if (!isnan(job->sand.bulking.of_one))
+        GB_ADD(b, BULKING_STATED, bulking);
+    else
+        GB_ADD(b, BULKING_USUAL, bulking);
+}
+
 static void add_half(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
                      double bags) {
     b->about.amount = GB_HALF_BATCH;
@@ -136,6 +156,7 @@ static void add_half(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
         GB_ADD(b, HALF, parts_of(b, job, p, bags));
     gb_add_with(b, p->need.mix, &p->recipe, bags);
     gb_add_water_below(b, p->need.mix, &p->recipe, bags, gb_job_moisture(job));
+    add_states(b, job, p, bags);
     GB_ADD(b, PART_MAKES, gb_num("volume", GB_SHOW_VOLUME, p->recipe.yield.m3 * bags));
 }
 
@@ -153,6 +174,7 @@ static void add_last(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
         GB_ADD(b, LAST, gb_bags_fig(b, "bags", last), parts_of(b, job, p, last));
     gb_add_with(b, p->need.mix, &p->recipe, last);
     gb_add_water_below(b, p->need.mix, &p->recipe, last, gb_job_moisture(job));
+    add_states(b, job, p, last);
 }
 
 static void add_one_batch(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
@@ -165,8 +187,11 @@ static void add_one_batch(gb_builder *b, const gb_job *job, const gb_mix_plan *p
     add_limit(b, job, p);
     b->about.amount = GB_ONE_BATCH;
     gb_add_water(b, p->need.mix, &p->recipe, bags, gb_job_moisture(job));
-    if (p->recipe.sand.kg > 0)
+    if (p->recipe.sand.kg > 0) {
+        add_states(b, job, p, bags);
         GB_ADD_BARE(b, SAND_TODAY);
+        add_bulking(b, job);
+    }
     add_half(b, job, p, bags / 2.0);
     add_last(b, job, p);
 }
@@ -203,6 +228,7 @@ static void add_on_site(gb_builder *b, const gb_job *job, const gb_mix_plan *p) 
     gb_row rows[GB_MOST_PARTS + GB_MOST_ADDITIONS + 2];
     size_t n = 0;
     double bags = gb_bags_used(p);
+    gb_lying lying = gb_job_lying(job);
     b->about.amount = GB_ALL_OF_IT;
     b->about.moisture = gb_job_moisture(job);
     if (mix->part_count == 0)
@@ -210,17 +236,20 @@ static void add_on_site(gb_builder *b, const gb_job *job, const gb_mix_plan *p) 
     for (size_t i = 0; i < mix->part_count; i++) {
         b->about.part = i;
         const gb_material *m = mix->parts[i].material;
-        double kg = p->recipe.part[i].kg * bags;
+        gb_mass dry = {p->recipe.part[i].kg * bags};
         double pack = gb_job_pack(job, m).kg;
         if (p->is_slurry)
-            rows[n++] = GB_MAKE(b, SITE_MASS, gb_num("mass", GB_SHOW_MASS, kg),
-                                gb_words_fig(b, "material", &m->title));
+            rows[n++] =
+                GB_MAKE(b, SITE_MASS,
+                        gb_num("mass", GB_SHOW_MASS, gb_mass_lying(m, dry, lying).kg),
+                        gb_words_fig(b, "material", &m->title));
         else if (isnan(pack))
             rows[n++] =
-                GB_MAKE(b, SITE_LOOSE, gb_num("volume", GB_SHOW_BULK, kg / m->bulk.kg_m3),
+                GB_MAKE(b, SITE_LOOSE,
+                        gb_num("volume", GB_SHOW_BULK, gb_loose_volume(m, dry, lying).m3),
                         gb_words_fig(b, "material", &m->title));
         else
-            rows[n++] = site_bags(b, kg / pack, pack, &m->title);
+            rows[n++] = site_bags(b, dry.kg / pack, pack, &m->title);
     }
     n += site_additions(b, job, p, &rows[n]);
     gb_mass water = gb_water_used(p, gb_job_moisture(job));

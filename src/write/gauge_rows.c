@@ -37,32 +37,80 @@ static gb_row binder_row(gb_builder *b, const gb_part *part, double kg, double b
     return GB_MAKE(b, PART_BAGS, gb_bags_fig(b, "bags", bags), material, mass);
 }
 
-/* "1 level bucket", "2-1/4 level buckets". */
-static gb_figure buckets_fig(gb_builder *b, double buckets) {
-    return gb_row_fig(b, "buckets",
-                      GB_MAKE(b, BUCKET, gb_num("n", GB_SHOW_QUARTERS, buckets)));
+gb_measure gb_measure_of(const gb_job *job) {
+    return (gb_measure){job->gauge.by, gb_job_measure(job), gb_job_lying(job)};
 }
 
-/* What lies loose is gauged by the level bucket, in quarters; where those are too coarse
-   it is weighed. Sand weighs its moisture too. */
-static const double MOST_BUCKET_ERROR = 0.03; /* of the part: common practice */
+/* "1 level bucket", "2-1/4 level boxes", "21 level shovels". */
+static gb_figure count_fig(gb_builder *b, gb_gauge_by by, double count) {
+    gb_row row = {0};
+    switch (by) {
+    case GB_BY_BUCKET:
+        row = GB_MAKE(b, BUCKET, gb_num("n", GB_SHOW_QUARTERS, count));
+        break;
+    case GB_BY_BOX:
+        row = GB_MAKE(b, BOX, gb_num("n", GB_SHOW_QUARTERS, count));
+        break;
+    case GB_BY_SHOVEL:
+        row = GB_MAKE(
+            b, SHOVEL,
+            gb_num("n", GB_SHOW_COUNT, gb_round(count, gb_gauge_step(by), GB_NEAREST)));
+        break;
+    }
+    return gb_row_fig(b, "measures", row);
+}
 
-static gb_row loose_row(gb_builder *b, const gb_part *part, double kg,
-                        const gb_gauge *gauge) {
-    const gb_material *m = part->material;
-    double volume = kg / m->bulk.kg_m3;
-    double each = gauge->bucket.m3 * m->bulk.kg_m3;
-    if (m->kind == GB_SAND)
-        each *= 1.0 + gauge->moisture.of_one;
-    double buckets = volume / gauge->bucket.m3;
-    double error = fabs(gb_round(buckets, 0.25, GB_NEAREST) / buckets - 1.0);
-    if (gb_over(error, MOST_BUCKET_ERROR))
-        return GB_MAKE(b, PART_WEIGHED, gb_num("mass", GB_SHOW_MASS, each * buckets),
-                       gb_words_fig(b, "material", &m->title));
-    return GB_MAKE(b, PART_LOOSE, gb_num("volume", GB_SHOW_VOLUME, volume),
-                   gb_words_fig(b, "material", &m->title), buckets_fig(b, buckets),
-                   gb_num("line", GB_SHOW_GAUGED, gauge->bucket.m3),
-                   gb_num("each", GB_SHOW_MASS, each));
+/* The same with the size of one. */
+static gb_figure sized_fig(gb_builder *b, const gb_measure *m, double count) {
+    gb_figure counted = count_fig(b, m->by, count);
+    gb_figure line = gb_num("line", GB_SHOW_GAUGED, m->one.m3);
+    gb_row row = {0};
+    switch (m->by) {
+    case GB_BY_BUCKET:
+        row = GB_MAKE(b, SIZE_BUCKET, counted, line);
+        break;
+    case GB_BY_BOX:
+        row = GB_MAKE(b, SIZE_BOX, counted, line);
+        break;
+    case GB_BY_SHOVEL:
+        row = GB_MAKE(b, SIZE_SHOVEL, counted, line);
+        break;
+    }
+    return gb_row_fig(b, "sized", row);
+}
+
+/* Where measures are too coarse, how far off they would be is said beside the mass. */
+static gb_row weighed_row(gb_builder *b, const gb_material *m, gb_mass dry,
+                          const gb_measure *measure, const gb_gauged *gauged) {
+    gb_figure mass =
+        gb_num("mass", GB_SHOW_MASS, gb_mass_lying(m, dry, measure->lying).kg);
+    gb_figure material = gb_words_fig(b, "material", &m->title);
+    bool counted = measure->by != GB_BY_SHOVEL || m->kind == GB_SAND;
+    if (!counted || !(gauged->count > 0))
+        return GB_MAKE(b, PART_WEIGHED, mass, material);
+    return GB_MAKE(b, PART_OFF, mass, material, count_fig(b, measure->by, gauged->exact),
+                   gb_num("off", GB_SHOW_SHARE, fabs(gauged->error)));
+}
+
+/* What lies loose is gauged by level measures, and what their rounding gives too much or
+   too little is said; where that is too coarse, the part is weighed. */
+static gb_row loose_row(gb_builder *b, const gb_material *m, gb_mass dry,
+                        const gb_measure *measure) {
+    static const double SMALLEST = 0.0005; /* less is shown as 0.0 % */
+    gb_volume loose = gb_loose_volume(m, dry, measure->lying);
+    gb_gauged gauged = gb_gauge_loose(m, loose, measure->by, measure->one);
+    if (gauged.weighed)
+        return weighed_row(b, m, dry, measure, &gauged);
+    gb_mass in_one = gb_dry_mass(m, measure->one, measure->lying);
+    const gb_figure all[] = {
+        gb_num("volume", GB_SHOW_VOLUME, loose.m3),
+        gb_words_fig(b, "material", &m->title), sized_fig(b, measure, gauged.exact),
+        gb_num("each", GB_SHOW_MASS, gb_mass_lying(m, in_one, measure->lying).kg),
+        gb_num("off", GB_SHOW_SHARE, fabs(gauged.error))};
+    if (fabs(gauged.error) < SMALLEST)
+        return gb_make_row(b, GB_ROW_PART_LOOSE, all, 4);
+    return gb_make_row(b, gauged.error > 0 ? GB_ROW_PART_OVER : GB_ROW_PART_UNDER, all,
+                       5);
 }
 
 /* Powders weighed, liquids poured; what replaces water is told below the water. */
@@ -125,14 +173,15 @@ void gb_add_addition_notes(gb_builder *b, const gb_mix *mix) {
 }
 
 gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
-                       double bags, const gb_gauge *gauge) {
+                       double bags, const gb_measure *measure) {
     gb_row rows[GB_MOST_PARTS + GB_MOST_ADDITIONS];
-    b->about.moisture = gauge->moisture;
+    b->about.moisture = measure->lying.moisture;
     for (size_t i = 0; i < mix->part_count; i++) {
         const gb_part *part = &mix->parts[i];
-        double kg = recipe->part[i].kg * bags;
+        gb_mass dry = {recipe->part[i].kg * bags};
         b->about.part = i;
-        rows[i] = i == 0 ? binder_row(b, part, kg, bags) : loose_row(b, part, kg, gauge);
+        rows[i] = i == 0 ? binder_row(b, part, dry.kg, bags)
+                         : loose_row(b, part->material, dry, measure);
     }
     size_t added = added_rows(b, mix, recipe, bags, &rows[mix->part_count]);
     gb_figure parts = gb_rows_fig(b, "parts", rows, mix->part_count + added);
@@ -141,15 +190,15 @@ gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe
 }
 
 gb_figure gb_pot_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
-                           double bags, gb_share moisture) {
+                           double bags, gb_lying lying) {
     gb_row rows[GB_MOST_PARTS + GB_MOST_ADDITIONS];
-    b->about.moisture = moisture;
+    b->about.moisture = lying.moisture;
     for (size_t i = 0; i < mix->part_count; i++) {
         b->about.part = i;
         const gb_material *m = mix->parts[i].material;
-        double lying = m->kind == GB_SAND ? 1.0 + moisture.of_one : 1.0;
-        double kg = recipe->part[i].kg * bags * lying;
-        rows[i] = GB_MAKE(b, POT_PART, gb_num("mass", GB_SHOW_MASS, kg),
+        gb_mass dry = {recipe->part[i].kg * bags};
+        rows[i] = GB_MAKE(b, POT_PART,
+                          gb_num("mass", GB_SHOW_MASS, gb_mass_lying(m, dry, lying).kg),
                           gb_words_fig(b, "material", &m->title));
     }
     size_t added = added_rows(b, mix, recipe, bags, &rows[mix->part_count]);
@@ -194,6 +243,41 @@ static gb_row state_row(gb_builder *b, gb_share moisture) {
 
 gb_figure gb_state_fig(gb_builder *b, gb_share moisture) {
     return whole_fig(b, "state", state_row(b, moisture));
+}
+
+/* One state: "damp 5 % 8 level buckets", or weighed. */
+static gb_row sand_in_state(gb_builder *b, const gb_material *m, gb_mass dry,
+                            const gb_measure *measure) {
+    b->about.moisture = measure->lying.moisture;
+    gb_figure state = gb_state_fig(b, measure->lying.moisture);
+    gb_volume loose = gb_loose_volume(m, dry, measure->lying);
+    gb_gauged gauged = gb_gauge_loose(m, loose, measure->by, measure->one);
+    if (!gauged.weighed)
+        return GB_MAKE(b, SAND_GAUGED, state, count_fig(b, measure->by, gauged.exact));
+    gb_mass lying = gb_mass_lying(m, dry, measure->lying);
+    return GB_MAKE(b, SAND_WEIGHED, state, gb_num("mass", GB_SHOW_MASS, lying.kg));
+}
+
+void gb_add_sand_states(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
+                        double bags, const gb_measure *measure) {
+    for (size_t i = 0; i < mix->part_count; i++) {
+        const gb_material *m = mix->parts[i].material;
+        gb_row rows[GB_WET + 1];
+        if (m->kind != GB_SAND)
+            continue;
+        b->about.part = i;
+        for (gb_sand_state s = GB_NEARLY_DRY; s <= GB_WET; s++) {
+            gb_measure in_state = *measure;
+            /* Today's sand may bulk otherwise than is usual. */
+            if (gb_sand_moisture(s).of_one != measure->lying.moisture.of_one)
+                in_state.lying = gb_state_lying(s);
+            rows[s] =
+                sand_in_state(b, m, (gb_mass){recipe->part[i].kg * bags}, &in_state);
+        }
+        gb_figure states = gb_rows_fig(b, "states", rows, GB_WET + 1);
+        states.whole = true;
+        GB_ADD(b, SAND_STATES, gb_words_fig(b, "material", &m->title), states);
+    }
 }
 
 /* True when half quarts are too coarse for so many bags: ounces are shown. A bag's label

@@ -4,27 +4,33 @@
 
 #include "write/model.h"
 
-/* Which mix it is and, if wanted, where its entry stands and what it takes from others.
+/* Which mix it is and, of the user's own, where it stands and what it takes from others.
  */
-void gb_add_mix_id(gb_builder *b, const gb_mix *mix, bool with_lineage);
+void gb_add_mix_id(gb_builder *b, const gb_mix *mix);
 
 /* "1 bag", "2-5/8 bags". */
 gb_figure gb_bags_fig(gb_builder *b, const char *name, double bags);
 
-/* What parts are gauged with: a level bucket, and sand of some moisture. */
-typedef struct gb_gauge {
-    gb_volume bucket;
-    gb_share moisture;
-} gb_gauge;
+/* What parts are gauged with: so large a measure, and sand as it lies. */
+typedef struct gb_measure {
+    gb_gauge_by by;
+    gb_volume one;
+    gb_lying lying;
+} gb_measure;
+gb_measure gb_measure_of(const gb_job *job);
 
 /* The parts of `bags` bags of a site mix: the binder in whole bags or weighed, the rest
-   in level buckets. */
+   in level measures, or weighed where those are too coarse. */
 gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
-                       double bags, const gb_gauge *gauge);
+                       double bags, const gb_measure *measure);
 
 /* The parts of a pot of `bags` bags, all weighed; sand as it lies. */
 gb_figure gb_pot_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
-                           double bags, gb_share moisture);
+                           double bags, gb_lying lying);
+
+/* How much of each sand `bags` bags take in the usual states. */
+void gb_add_sand_states(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe,
+                        double bags, const gb_measure *measure);
 
 /* What is added to so many bags of a blend; and which of the water is another liquid. */
 void gb_add_with(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, double bags);

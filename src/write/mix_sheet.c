@@ -119,17 +119,20 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_style style, gb_arena *arena
     gb_builder_init(&b, style, arena);
     b.about = (gb_about){.question = q, .amount = GB_ASKED_FOR};
     const gb_mix *mix = q->mix;
-    const gb_gauge gauge = {q->bucket, gb_sand_moisture(GB_DAMP)};
+    const gb_measure measure = {
+        GB_BY_BUCKET, isnan(q->bucket.m3) ? gb_usual_bucket(style.system) : q->bucket,
+        gb_state_lying(GB_DAMP)};
     GB_ADD(&b, TITLE, gb_words_fig(&b, "title", &mix->title));
-    gb_add_mix_id(&b, mix, true);
+    gb_add_mix_id(&b, mix);
     add_purpose(&b, mix);
     add_claim(&b, mix);
     add_question(&b, q);
     if (mix->part_count > 0)
-        GB_ADD(&b, BATCH, gb_parts_fig(&b, mix, &q->recipe, q->bags, &gauge));
+        GB_ADD(&b, BATCH, gb_parts_fig(&b, mix, &q->recipe, q->bags, &measure));
     gb_add_with(&b, mix, &q->recipe, q->bags);
     gb_add_makes(&b, &q->recipe, q->bags);
     gb_add_water(&b, mix, &q->recipe, q->bags, (gb_share){GB_NONE});
+    gb_add_sand_states(&b, mix, &q->recipe, q->bags, &measure);
     gb_add_mixing(&b, mix, false);
     gb_add_addition_notes(&b, mix);
     GB_ADD(&b, LIFE, gb_num("life", GB_SHOW_DURATION, mix->life.s),

@@ -17,7 +17,7 @@ static void add_pot(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
     gb_figure depth = gb_num("depth", GB_SHOW_LENGTH, pot->depth.m);
     gb_figure count = gb_num("count", GB_SHOW_COUNT, (double)pot->count);
     gb_figure parts =
-        gb_pot_parts_fig(b, p->need.mix, &p->recipe, pot->bags, gb_job_moisture(job));
+        gb_pot_parts_fig(b, p->need.mix, &p->recipe, pot->bags, gb_job_lying(job));
     if (pot->take->units > 1.0)
         GB_ADD(b, POT_PIECES, gb_num("pieces", GB_SHOW_COUNT, pot->pieces), name, area,
                depth, parts, count);

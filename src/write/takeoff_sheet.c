@@ -49,11 +49,11 @@ static void add_pieces(gb_builder *b, const gb_plan *plan) {
     gb_end_block(b);
 }
 
-static void add_need(gb_builder *b, const gb_mix_plan *p, gb_share moisture) {
+static void add_need(gb_builder *b, const gb_mix_plan *p, gb_lying lying) {
     const gb_need *n = &p->need;
     b->about.mix = p;
     b->about.amount = GB_ALL_OF_IT;
-    b->about.moisture = moisture;
+    b->about.moisture = lying.moisture;
     GB_ADD(b, NEED_LINE, gb_txt("mix", n->mix->id));
     GB_ADD(b, NEED_NET, gb_num("net", GB_SHOW_VOLUME_FINE, n->net.m3),
            gb_num("waste", GB_SHOW_SHARE, n->waste.of_one),
@@ -61,8 +61,8 @@ static void add_need(gb_builder *b, const gb_mix_plan *p, gb_share moisture) {
     if (n->spread.m3 > 0)
         GB_ADD(b, SPREAD, gb_num("spread", GB_SHOW_VOLUME_FINE, n->spread.m3));
     if (p->is_slurry) {
-        GB_ADD(b, NEED_POT, gb_pot_parts_fig(b, n->mix, &p->recipe, n->bags, moisture),
-               gb_num("water", GB_SHOW_POT_WATER, gb_water_used(p, moisture).kg));
+        GB_ADD(b, NEED_POT, gb_pot_parts_fig(b, n->mix, &p->recipe, n->bags, lying),
+               gb_num("water", GB_SHOW_POT_WATER, gb_water_used(p, lying.moisture).kg));
         gb_add_need_spread(b, p);
         return;
     }
@@ -85,10 +85,10 @@ static void add_supply(gb_builder *b, const gb_supply_need *s) {
             gb_num("pack", GB_SHOW_MASS, s->pack.kg));
     else if (s->material != NULL && s->material->kind == GB_SAND)
         GB_ADD(b, SUPPLY_LOOSE, material, mass,
-               gb_num("volume", GB_SHOW_VOLUME, s->mass.kg / s->material->bulk.kg_m3));
+               gb_num("volume", GB_SHOW_VOLUME, s->loose.m3));
     else if (s->material != NULL && s->material->kind > GB_CARBON_BLACK)
         GB_ADD(b, SUPPLY_LIQUID, material, mass,
-               gb_num("volume", GB_SHOW_LIQUID, s->mass.kg / s->material->bulk.kg_m3));
+               gb_num("volume", GB_SHOW_LIQUID, s->loose.m3));
     else
         GB_ADD(b, SUPPLY_MASS, material, mass);
 }
@@ -101,7 +101,7 @@ gb_status gb_takeoff_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
     add_pieces(&b, plan);
     GB_ADD_BARE(&b, NEEDS_TITLE);
     for (size_t i = 0; i < plan->mix_count; i++)
-        add_need(&b, &plan->mixes[i], gb_job_moisture(plan->job));
+        add_need(&b, &plan->mixes[i], gb_job_lying(plan->job));
     gb_end_block(&b);
     GB_ADD_BARE(&b, SUPPLIES_TITLE);
     for (size_t i = 0; i < plan->supply_count; i++)

@@ -187,9 +187,10 @@ def check_nodes(name, why, mixes, reference):
     for node in nodes.values():
         if "formula" in node:
             inputs = [(nodes[i]["name"], nodes[i]["value"]) for i in node["inputs"]]
-            got = evaluate(node["formula"], inputs, 1e-9)
+            # What lies half-way between two steps may go either way.
+            got = [evaluate(node["formula"], inputs, slack) for slack in (1e-9, -1e-9)]
             scale = max([abs(v) for _, v in inputs] + [0]) if "-" in node["formula"] else 0
-            if not near_enough(got, node["value"], 1e-9, scale):
+            if not any(near_enough(g, node["value"], 1e-9, scale) for g in got):
                 fault(name, node, "comes to", got)
         elif "place" in node:
             check_place(name, node, mixes, reference)
@@ -223,7 +224,7 @@ def check_text(name, text):
         scale = max(float(x) for x in re.findall(r"[\d.]*\d", parts[-2]))
         scale = scale if "-" in parts[-2] else 0.02
         # A number beside a whole one may be either side of it after six figures.
-        got = [evaluate(parts[-2], [], slack) for slack in (0, 1e-5)]
+        got = [evaluate(parts[-2], [], slack) for slack in (0, 1e-5, -1e-5)]
         if not any(near_enough(g, shown, 1e-4, scale) for g in got):
             fault(name, line, "comes to", got)
     return count

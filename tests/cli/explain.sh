@@ -37,6 +37,7 @@ for folder in tests/jobs/*-good/; do
     fi
     explain sheet "$job"
     explain takeoff "$job" --units metric
+    [ ! -f "$folder/prices.cfg" ] || explain price "$job"
 done
 for mix in $("$program" mix | grep -oE '^[a-z0-9-]+/[a-z0-9-]+'); do
     explain mix "$mix"

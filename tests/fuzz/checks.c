@@ -165,6 +165,8 @@ static void expect_plan(const gb_plan *plan) {
     for (size_t i = 0; i < plan->supply_count; i++) {
         fuzz_expect_amount(plan->supplies[i].mass.kg, "what is bought");
         fuzz_expect_amount(plan->supplies[i].lying.kg, "what is bought as it lies");
+        if (plan->supplies[i].material != NULL)
+            fuzz_expect_amount(plan->supplies[i].loose.m3, "what is bought by volume");
     }
     fuzz_expect_amount(plan->water.m3, "the water in all");
 }

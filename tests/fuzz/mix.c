@@ -56,7 +56,7 @@ static void ask(fuzz_run *run, const gb_mix *mix, double wanted, gb_system syste
         .mix = mix, .bags = 1, .wanted = {wanted}, .bucket = {gb_si(GB_VOLUME, "L", 12)}};
     gb_mass bag = {GB_NONE};
     if (mix->part_count > 0)
-        bag = gb_usual_pack(mix->parts[0].material, system);
+        bag = *gb_usual_pack(mix->parts[0].material, system);
     fuzz_expect(gb_make_recipe(mix, NULL, false, bag, &q.recipe) == GB_OK,
                 "a good mix without a recipe");
     if (!isnan(wanted))

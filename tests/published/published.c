@@ -319,9 +319,9 @@ static void start_job(pub_job *j, const gb_mix *mix) {
     j->job = (gb_job){
         .file = "published",
         .crew = {.mixer = {.kind = GB_PADDLE, .usable = {1.0}, .most = {NAN}},
-                 .pace = {.treads_s = NAN, .m2_s = NAN, .m3_s = NAN},
-                 .bucket = {NAN}},
-        .sand = {.state = GB_DAMP, .moisture = {NAN}},
+                 .pace = {.treads_s = NAN, .m2_s = NAN, .m3_s = NAN}},
+        .gauge = gb_usual_gauge(),
+        .sand = gb_usual_pile(),
         .weather = {.air = {NAN},
                     .low = {NAN},
                     .stone = {NAN},

@@ -4,6 +4,7 @@
    Sources (the standard or book; a row that was not read there says so by its status):
    - andalucia-slurry: Junta de Andalucia, Base de Costes de la Construccion 2024-01,
      "Lechada de cemento"
+   - ansi-a108: ANSI A108.1A, floor bed of dry or damp sand (from memory)
    - api-cement: oil-field cementing practice, API classes A and G
    - army-en5466: US Army course EN 5466, Concrete and Masonry, moisture correction
    - astm-c270: ASTM C270 as printed by BIA M1 (Masonry Magazine, March 1978) and Beall,
@@ -12,7 +13,8 @@
      Magazine, February 1994
    - bed-practice: NAVEDTRA 14044 chapter 7; Natural Stone Institute, Dimension Stone
      Design Manual 3.1.1; common practice of stone setting
-   - bucket: US gallon of 231 in3 (NIST Handbook 44 appendix C), common site figures
+   - bucket: US gallon of 231 in3 (NIST Handbook 44 appendix C), common site figures;
+     NIOSH lifting equation
    - building-trades-pocketbook: Building Trades Pocketbook, rubble masonry
    - chudley: Chudley, Building Construction Handbook, designations of mortar; BS EN 998-2
    - cmaa: CMAA handbook, materials for one m3 of mortar (from memory in part)
@@ -35,6 +37,8 @@
    - ontario-code: Ontario Building Code, Division B 9.20
    - pca-small-jobs: PCA Homeowner's Guide as printed by Beall, figure 3-3
    - pointing-practice: joints of slabs by geometry; NPS Preservation Brief 2; CPWD
+   - sand-practice: bulking of sand after SP 23, PCA and course texts (partly from memory)
+   - settlement-tests: field test of bulking, worked cases of course texts
    - shipped-mixes: no source; every mix of the table is planned in each of its uses
    - slurry-practice: common practice of stone slurry; ANSI A108.1A (from memory)
    - stone-practice: BIA Technical Note 14A and M1-88; Beall; UFGS 03301A; common practice

@@ -53,3 +53,23 @@ Test(published_army_en5466, moisture_correction) {
     pub_check(&TO_ADD, gal(wet.usual));
     pub_close(&table);
 }
+
+/* "Moist volume = dry volume x (1 + bulking factor); coarse aggregate does not bulk." The
+   manual's curve of the factor could not be read: 20 % stands for one of it. */
+static const pub_figure MOIST = {"EN 5466 moist volume of 100 of dry sand", ARMY,
+                                 PUB_DERIVED, .printed = 120, .tolerance = 0.5};
+static const pub_figure COARSE = {"EN 5466 moist volume of 100 of coarse aggregate", ARMY,
+                                  PUB_READ, .printed = 100, .tolerance = 0.5};
+
+static double moist_volume(const gb_material *m) {
+    gb_mass dry = gb_dry_mass(m, (gb_volume){100}, (gb_lying){{0}, {0}});
+    return gb_loose_volume(m, dry, (gb_lying){{0.05}, {0.20}}).m3;
+}
+
+Test(published_army_en5466, bulking) {
+    pub_table table;
+    pub_open(&table);
+    pub_check(&MOIST, moist_volume(pub_material(&table, "concrete-sand")));
+    pub_check(&COARSE, moist_volume(pub_material(&table, "crushed-stone")));
+    pub_close(&table);
+}

@@ -47,3 +47,11 @@ Test(published_cmaa, mortar_of_a_cubic_metre) {
     }
     pub_close(&table);
 }
+
+/* "20 % sand bulking to be allowed": a round figure, a point either way. */
+static const pub_figure BULKING = {"CMAA bulking of damp sand %", CMAA, PUB_FROM_MEMORY,
+                                   .printed = 20, .tolerance = 1};
+
+Test(published_cmaa, bulking_of_damp_sand) {
+    pub_check(&BULKING, 100 * gb_state_lying(GB_DAMP).bulking.of_one);
+}

@@ -89,9 +89,9 @@ Test(published_shipped_mixes, metric_bags) {
     for (size_t i = 0; i < count; i++) {
         if (mixes[i]->part_count == 0)
             continue;
-        double bag = gb_usual_pack(mixes[i]->parts[0].material, GB_METRIC).kg;
+        double bag = gb_usual_pack(mixes[i]->parts[0].material, GB_METRIC)->kg;
         bool whole = bag == 25;
-        bool pounds = bag == gb_usual_pack(mixes[i]->parts[0].material, GB_US).kg;
+        bool pounds = bag == gb_usual_pack(mixes[i]->parts[0].material, GB_US)->kg;
         cr_expect(whole || pounds, "%s comes in bags of %g kg", mixes[i]->id, bag);
         in_kg += whole;
     }

@@ -51,18 +51,22 @@ static gb_price_book book(void) {
                            .delivery_count = ROWS_OF(DELIVERIES)};
 }
 
-/* So many lb, dry; sand lies with 5 % of moisture. */
+/* So many lb, dry; sand lies with 5 % of moisture, as its bulk is gauged. */
 static gb_supply_need need_of(const gb_material *material, double lb) {
     double moist = material->kind == GB_SAND ? 1.05 : 1;
     return (gb_supply_need){.material = material,
                             .mass = {lb * LB},
                             .lying = {lb * moist * LB},
+                            .loose = {lb * LB / material->bulk.kg_m3},
                             .pack = material->pack};
 }
 
 static gb_supply_need blend_of(double lb) {
-    return (gb_supply_need){
-        .blend = &FX_BLEND, .mass = {lb * LB}, .lying = {lb * LB}, .pack = {80 * LB}};
+    return (gb_supply_need){.blend = &FX_BLEND,
+                            .mass = {lb * LB},
+                            .lying = {lb * LB},
+                            .loose = {NAN},
+                            .pack = {80 * LB}};
 }
 
 /* One need against the book above. */
@@ -823,6 +827,9 @@ Test(buy, bad_needs_and_packs_are_refused) {
         need = need_of(&FX_CEMENT, 94);
         need.lying.kg = FX_BAD[i];
         expect_refused(&need, &PACKS[0], 1, "need as it lies", FX_BAD[i]);
+        need = need_of(&FX_CEMENT, 94);
+        need.loose.m3 = FX_BAD[i];
+        expect_refused(&need, &PACKS[0], 1, "need by volume", FX_BAD[i]);
     }
 }
 
@@ -889,7 +896,8 @@ Test(supplies, as_they_lie) {
         fx_job f;
         fx_open(&arena);
         fx_library(&f);
-        f.job.sand = (gb_sand_pile){rows[i].state, {rows[i].stated}};
+        f.job.sand.state = rows[i].state;
+        f.job.sand.moisture.of_one = rows[i].stated;
         fx_volume(&f, &FX_BLEND, 2 * 0.66 * FT3); /* two bags of 80 lb */
         fx_plan(&f, &arena, &plan);
         const gb_supply_need *sand = fx_supply(&plan, FX_SAND.name);

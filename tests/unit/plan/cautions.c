@@ -22,6 +22,8 @@ static const struct {
     {GB_C_DEPTH_SPREAD, GB_CAUTION, "common practice"},
     {GB_C_NO_PACE, GB_NOTE, "common practice"},
     {GB_C_SAND_TOO_WET, GB_STOP, "common practice"},
+    {GB_C_BUCKET_HEAVY, GB_CAUTION, "NIOSH"},
+    {GB_C_SHOVELS_DIFFER, GB_CAUTION, "common practice"},
     {GB_C_COLOUR_PARTS, GB_NOTE, "common practice"},
     {GB_C_COLOUR_STRONG, GB_CAUTION, "TMS 602"},
     {GB_C_CARBON_BLACK, GB_CAUTION, "TMS 602"},
@@ -79,6 +81,8 @@ static const struct {
     CODE(C_DEPTH_SPREAD),
     CODE(C_NO_PACE),
     CODE(C_SAND_TOO_WET),
+    CODE(C_BUCKET_HEAVY),
+    CODE(C_SHOVELS_DIFFER),
     CODE(C_COLOUR_PARTS),
     CODE(C_COLOUR_STRONG),
     CODE(C_CARBON_BLACK),
@@ -402,6 +406,7 @@ Test(cautions, sand_too_wet) {
         fx_open(&arena);
         fx_library(&f);
         f.job.sand.moisture.of_one = rows[i].moisture;
+        f.job.sand.bulking.of_one = 0.15; /* the usual curve ends at 10 % */
         fx_plan(&f, &arena, &plan);
         const gb_mix_plan *p = fx_of(&plan, FX_BED.id);
         cr_expect(fx_cautions(p, GB_C_SAND_TOO_WET) == rows[i].raised, "%g",
@@ -428,6 +433,7 @@ static void all_wrong(fx_job *f) {
     w->block.c = DEG_F(15);
     w->rain = true;
     f->job.sand.moisture.of_one = 0.3;
+    f->job.sand.bulking.of_one = 0.1;
     f->job.crew.mixer.usable.m3 = 1 * FT3;
     f->job.crew.mixer.most.kg = 200 * LB;
     f->job.crew.pace.treads_s = NAN;

@@ -28,6 +28,7 @@ const gb_material FX_LIME = {.name = "hydrated-lime",
 const gb_material FX_SAND = {.name = "masonry-sand",
                              .kind = GB_SAND,
                              .bulk = {80.0 * LB / FT3},
+                             .gauged_at = {0.05},
                              .dry_loose = {1400.0},
                              .gravity = 2.65,
                              .pack = {NAN},
@@ -105,8 +106,8 @@ void fx_empty(fx_job *f) {
     j->crew.mixer = (gb_mixer){GB_PADDLE, {6.0 * FT3}, {NAN}};
     j->crew.pace = (gb_pace){.treads_s = NAN, .m2_s = NAN, .m3_s = NAN};
     j->crew.start.s = 7.5 * HOUR;
-    j->crew.bucket.m3 = 0.5 * FT3;
-    j->sand = (gb_sand_pile){GB_DAMP, {NAN}};
+    j->gauge = gb_usual_gauge();
+    j->sand = gb_usual_pile();
     j->weather = (gb_weather){.air = {NAN},
                               .low = {NAN},
                               .stone = {NAN},

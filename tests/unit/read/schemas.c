@@ -77,6 +77,7 @@ static bool reads(const gb_key *key, const char *text, double *value) {
     case GB_KEY_SIZE:
         return gb_parse(key->quantity, text, value) == GB_NO_FAULT;
     case GB_KEY_NUMBER:
+    case GB_KEY_NUMBERS:
         return gb_parse_number(text, value) == GB_NO_FAULT;
     case GB_KEY_WHOLE:
         return whole_number(text, value);
@@ -94,7 +95,7 @@ static bool reads(const gb_key *key, const char *text, double *value) {
 static bool has_bounds(const gb_key *key) {
     return key->kind == GB_KEY_QUANTITY || key->kind == GB_KEY_QUANTITIES ||
            key->kind == GB_KEY_SIZE || key->kind == GB_KEY_NUMBER ||
-           key->kind == GB_KEY_WHOLE;
+           key->kind == GB_KEY_NUMBERS || key->kind == GB_KEY_WHOLE;
 }
 
 /* ---- the checks ----------------------------------------------------------------------
@@ -235,8 +236,8 @@ static size_t size_of(const gb_key *key) {
 }
 
 static bool is_list(const gb_key *key) {
-    return key->kind == GB_KEY_QUANTITIES || key->kind == GB_KEY_GROUPS ||
-           key->kind == GB_KEY_WORDS_LIST;
+    return key->kind == GB_KEY_QUANTITIES || key->kind == GB_KEY_NUMBERS ||
+           key->kind == GB_KEY_GROUPS || key->kind == GB_KEY_WORDS_LIST;
 }
 
 /* No value may be written outside its struct or over another one. */
