@@ -39,9 +39,10 @@ void gb_places_copy(gb_places *places, const void *from, const void *to, size_t 
     for (size_t i = 0; i < count; i++) {
         gb_place place = places->list[i];
         uintptr_t at = (uintptr_t)place.value - (uintptr_t)from;
+        if (at >= size)
+            continue;
         place.value = (const char *)to + at;
-        if (at < size)
-            gb_places_add(places, place);
+        gb_places_add(places, place);
     }
 }
 
