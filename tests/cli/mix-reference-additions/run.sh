@@ -5,4 +5,4 @@ for units in us metric; do
         "$GAUGEBOX" mix "yard/$mix" --mixes mine --units "$units" | sed -n '/^For reference/,/^COVERAGE/p'
     done
 done
-"$GAUGEBOX" mix yard/buff --mixes mine --explain=POWDER_LINE
+"$GAUGEBOX" mix yard/buff --mixes mine --explain=POWDER_LINE | sed -E "s/(mixes\/[a-z]+.cfg):[0-9]+/\1:--/"
