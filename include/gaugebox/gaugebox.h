@@ -14,6 +14,7 @@
 #include "gaugebox/plan.h"
 #include "gaugebox/quantity.h"
 #include "gaugebox/read.h"
+#include "gaugebox/shape.h"
 #include "gaugebox/sheet.h"
 #include "gaugebox/text.h"
 
