@@ -50,6 +50,8 @@ typedef struct gb_plan_size {
     gb_length perimeter; /* outer edge alone */
     gb_length front;     /* along the nosing: the front side, or the arc */
     gb_length blank_length, blank_width; /* the rectangle along the front around it */
+    gb_length behind_front; /* mean distance of the bedded area from its front edge; along
+                               the radius for circles and curved shapes */
 } gb_plan_size;
 
 /* What an outline can have wrong; *at of gb_check_outlines is the corner, from 0, at
@@ -80,11 +82,10 @@ gb_status gb_arc_of_radius(gb_length radius, gb_length chord, gb_arc *arc) GB_MU
    (shoelace) formula; overhang is cut off along a line beside the front, for circles and
    curved shapes it shortens the radius, and they have none at the ends.
    GB_NOT_POSITIVE: a size that is not over zero, sides that close no triangle, a width
-   not under the radius, an overhang that leaves nothing. GB_NO_MEMORY. An outline must
-   have been checked. Memory for cut outlines comes from `arena`. */
+   not under the radius, an overhang that leaves nothing. An outline must have been
+   checked. */
 gb_status gb_measure_shape(const gb_shape *shape, gb_length overhang_front,
-                           gb_length overhang_side, gb_arena *arena,
-                           gb_plan_size *size) GB_MUST_USE;
+                           gb_length overhang_side, gb_plan_size *size) GB_MUST_USE;
 
 /* The going of a winder at so much from its narrow end. */
 gb_length gb_winder_going(const gb_shape *winder, gb_length from_narrow_end);

@@ -20,18 +20,7 @@ static double distance(gb_point a, gb_point b) {
     return sqrt(x * x + y * y);
 }
 
-/* The trapezoid formula, from the first corner so that far-off ones lose no figures; over
-   zero when the corners go round to the left. */
-static double signed_area(const gb_outline *o) {
-    double sum = 0;
-    for (size_t i = 1; i + 1 < o->count; i++)
-        sum += turn(o->points[0], o->points[i], o->points[i + 1]);
-    return sum / 2.0;
-}
-
-/* ---- cutting along a line ---------------------------------------------------------- */
-
-/* A line through `on` with the direction `x`, `y` of length 1; `left` is kept. */
+/* A line through `on` with the direction `x`, `y` of length 1; what lies left is kept. */
 typedef struct cut_line {
     gb_point on;
     double x, y;
@@ -39,30 +28,6 @@ typedef struct cut_line {
 
 static double left_of(const cut_line *l, gb_point p) {
     return l->x * (p.y - l->on.y) - l->y * (p.x - l->on.x);
-}
-
-/* The part of an outline to the left of a line (Sutherland and Hodgman). A piece that
-   falls in two stays joined along the line, which encloses no area. */
-static gb_status cut(const gb_outline *o, const cut_line *line, gb_arena *arena,
-                     gb_outline *kept) {
-    gb_point *points = gb_arena_take(arena, 2 * o->count + 1, sizeof *points);
-    if (points == NULL)
-        return GB_NO_MEMORY;
-    size_t n = 0;
-    for (size_t i = 0; i < o->count; i++) {
-        gb_point a = corner(o, i);
-        gb_point b = corner(o, i + 1);
-        double from = left_of(line, a);
-        double to = left_of(line, b);
-        if (from >= 0)
-            points[n++] = a;
-        if ((from < 0) != (to < 0)) {
-            double part = from / (from - to);
-            points[n++] = (gb_point){a.x + part * (b.x - a.x), a.y + part * (b.y - a.y)};
-        }
-    }
-    *kept = (gb_outline){points, n};
-    return GB_OK;
 }
 
 /* The line beside the side from corner i on, `inward` away from it. */
@@ -76,34 +41,121 @@ static cut_line beside(const gb_outline *o, size_t i, double inward, bool leftwa
     return l;
 }
 
+/* ---- area, and its moment, behind up to three lines -------------------------------- */
+
+enum { MOST_LINES = 3 };
+
+/* Corners run through the lines one behind the other (Sutherland and Hodgman), so that no
+   outline need be kept; what passes the last one is summed up from its first corner by
+   the trapezoid (shoelace) formula. A piece that falls in two stays joined along the
+   line, which encloses no area. */
+typedef struct gate {
+    bool any;
+    gb_point first, last;
+} gate;
+
+typedef struct run_through {
+    const cut_line *lines;
+    size_t line_count;
+    gate gates[MOST_LINES + 1];
+    double twice_area;
+    gb_point six_moment; /* 6 times the area's moment, from the first corner */
+} run_through;
+
+static void sum_up(run_through *r, gb_point p) {
+    gate *g = &r->gates[r->line_count];
+    if (g->any) {
+        double twice = turn(g->first, g->last, p);
+        r->twice_area += twice;
+        r->six_moment.x += twice * (g->last.x + p.x - 2.0 * g->first.x);
+        r->six_moment.y += twice * (g->last.y + p.y - 2.0 * g->first.y);
+    } else {
+        g->first = p;
+    }
+    g->any = true;
+    g->last = p;
+}
+
+/* The side from the last corner to p, as seen behind line i and those after it. */
+static void pass(run_through *r, size_t i, gb_point p);
+
+static void cross(run_through *r, size_t i, gb_point from, gb_point to) {
+    double a = left_of(&r->lines[i], from);
+    double b = left_of(&r->lines[i], to);
+    if ((a < 0) == (b < 0))
+        return;
+    double part = a / (a - b);
+    gb_point on = {from.x + part * (to.x - from.x), from.y + part * (to.y - from.y)};
+    pass(r, i + 1, on);
+}
+
+// NOLINTNEXTLINE(misc-no-recursion) as deep as there are lines, three at most
+static void pass(run_through *r, size_t i, gb_point p) {
+    if (i == r->line_count) {
+        sum_up(r, p);
+        return;
+    }
+    gate *g = &r->gates[i];
+    if (g->any)
+        cross(r, i, g->last, p);
+    else
+        g->first = p;
+    g->any = true;
+    g->last = p;
+    if (left_of(&r->lines[i], p) >= 0)
+        pass(r, i + 1, p);
+}
+
+/* Closes each outline, from the first line on. */
+static void close_all(run_through *r) {
+    for (size_t i = 0; i < r->line_count; i++)
+        if (r->gates[i].any)
+            cross(r, i, r->gates[i].last, r->gates[i].first);
+}
+
+/* Area of one outline behind the lines, and its moment about `from`. */
+typedef struct part_area {
+    double m2;
+    double moment; /* m3 */
+} part_area;
+
+static part_area area_behind(const gb_outline *o, const cut_line *lines, size_t count,
+                             const cut_line *from) {
+    run_through r = {.lines = lines, .line_count = count};
+    for (size_t i = 0; i < o->count; i++)
+        pass(&r, 0, o->points[i]);
+    close_all(&r);
+    const gate *sum = &r.gates[count];
+    double sign = r.twice_area < 0 ? -1.0 : 1.0;
+    part_area a = {.m2 = sign * r.twice_area / 2.0};
+    if (!sum->any)
+        return a;
+    double along = r.six_moment.y * from->x - r.six_moment.x * from->y;
+    a.moment = a.m2 * left_of(from, sum->first) + sign * along / 6.0;
+    return a;
+}
+
+/* The shape behind all lines, its holes taken off. */
+static part_area net_behind(const gb_shape *s, const cut_line *lines, size_t count,
+                            const cut_line *from) {
+    part_area net = area_behind(&s->outline, lines, count, from);
+    for (size_t i = 0; i < s->hole_count; i++) {
+        part_area hole = area_behind(&s->holes[i], lines, count, from);
+        net.m2 -= hole.m2;
+        net.moment -= hole.moment;
+    }
+    return net;
+}
+
+/* Over zero when the corners go round to the left. */
+static double signed_area(const gb_outline *o) {
+    double sum = 0;
+    for (size_t i = 1; i + 1 < o->count; i++)
+        sum += turn(o->points[0], o->points[i], o->points[i + 1]);
+    return sum / 2.0;
+}
+
 /* ---- sizes ------------------------------------------------------------------------- */
-
-/* The area of one outline behind all lines. */
-static gb_status area_behind(const gb_outline *o, const cut_line *lines, size_t count,
-                             gb_arena *arena, double *m2) {
-    gb_outline kept = *o;
-    for (size_t i = 0; i < count; i++) {
-        gb_status status = cut(&kept, &lines[i], arena, &kept);
-        if (status != GB_OK)
-            return status;
-    }
-    *m2 = fabs(signed_area(&kept));
-    return GB_OK;
-}
-
-/* The area of the shape behind all lines, its holes taken off. */
-static gb_status net_behind(const gb_shape *s, const cut_line *lines, size_t count,
-                            gb_arena *arena, double *m2) {
-    double net = 0;
-    gb_status status = area_behind(&s->outline, lines, count, arena, &net);
-    for (size_t i = 0; status == GB_OK && i < s->hole_count; i++) {
-        double hole = 0;
-        status = area_behind(&s->holes[i], lines, count, arena, &hole);
-        net -= hole;
-    }
-    *m2 = net;
-    return status;
-}
 
 /* The rectangle around the outline, one side along the front. */
 static void measure_blank(const gb_outline *o, gb_plan_size *size) {
@@ -124,20 +176,19 @@ static void measure_blank(const gb_outline *o, gb_plan_size *size) {
 }
 
 gb_status gb_measure_outline(const gb_shape *shape, double overhang_front,
-                             double overhang_side, gb_arena *arena, gb_plan_size *size) {
+                             double overhang_side, gb_plan_size *size) {
     const gb_outline *o = &shape->outline;
     if (o->count < 3)
         return GB_NOT_POSITIVE;
     bool leftwards = signed_area(o) > 0;
-    cut_line lines[3] = {beside(o, 0, overhang_front, leftwards),
-                         beside(o, 1, overhang_side, leftwards),
-                         beside(o, o->count - 1, overhang_side, leftwards)};
+    cut_line lines[MOST_LINES] = {beside(o, 0, overhang_front, leftwards),
+                                  beside(o, 1, overhang_side, leftwards),
+                                  beside(o, o->count - 1, overhang_side, leftwards)};
     size_t count = overhang_side > 0 ? 3 : overhang_front > 0 ? 1 : 0;
-    gb_status status = net_behind(shape, NULL, 0, arena, &size->net.m2);
-    if (status == GB_OK)
-        status = net_behind(shape, lines, count, arena, &size->bedded.m2);
-    if (status != GB_OK)
-        return status;
+    part_area bedded = net_behind(shape, lines, count, &lines[0]);
+    size->net.m2 = net_behind(shape, NULL, 0, &lines[0]).m2;
+    size->bedded.m2 = bedded.m2;
+    size->behind_front.m = bedded.moment / bedded.m2;
     for (size_t i = 0; i < o->count; i++)
         size->perimeter.m += distance(corner(o, i), corner(o, i + 1));
     size->front.m = distance(o->points[0], corner(o, 1));

@@ -6,7 +6,6 @@
 
 /* gb_measure_shape for a shape that is given by its outline and holes. */
 gb_status gb_measure_outline(const gb_shape *shape, double overhang_front,
-                             double overhang_side, gb_arena *arena,
-                             gb_plan_size *size) GB_MUST_USE;
+                             double overhang_side, gb_plan_size *size) GB_MUST_USE;
 
 #endif

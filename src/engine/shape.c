@@ -69,6 +69,7 @@ static gb_status measure_circle(const gb_shape *s, double front, double side,
         return GB_NOT_POSITIVE;
     size->net.m2 = TURN / 2.0 * r * r;
     size->bedded.m2 = TURN / 2.0 * bed * bed;
+    size->behind_front.m = bed / 3.0;
     size->perimeter.m = size->front.m = TURN * r;
     size->blank_length.m = size->blank_width.m = s->diameter.m;
     return GB_OK;
@@ -88,6 +89,9 @@ static gb_status measure_curved(const gb_shape *s, double front, double side,
     double cosine = 1.0 - a->rise.m / outer; /* of half the angle */
     size->net.m2 = a->angle / 2.0 * (outer * outer - inner * inner);
     size->bedded.m2 = a->angle / 2.0 * (bed * bed - inner * inner);
+    /* the mean radius of the ring is 2/3 (R^3 - r^3) / (R^2 - r^2) */
+    size->behind_front.m =
+        bed - 2.0 / 3.0 * (bed * bed + bed * inner + inner * inner) / (bed + inner);
     size->front.m = a->angle * outer;
     size->perimeter.m = a->angle * (outer + inner) + 2.0 * s->width.m;
     bool over_half = a->rise.m > outer;
@@ -160,7 +164,7 @@ gb_length gb_winder_going(const gb_shape *winder, gb_length from_narrow_end) {
 }
 
 gb_status gb_measure_shape(const gb_shape *shape, gb_length overhang_front,
-                           gb_length overhang_side, gb_arena *arena, gb_plan_size *size) {
+                           gb_length overhang_side, gb_plan_size *size) {
     gb_plan_size measured = {0};
     gb_status status = GB_NOT_POSITIVE;
     gb_point corners[MOST_CORNERS];
@@ -176,8 +180,7 @@ gb_status gb_measure_shape(const gb_shape *shape, gb_length overhang_front,
             with.outline = (gb_outline){corners, corners_of(shape, corners)};
             with.hole_count = 0;
         }
-        status = gb_measure_outline(&with, overhang_front.m, overhang_side.m, arena,
-                                    &measured);
+        status = gb_measure_outline(&with, overhang_front.m, overhang_side.m, &measured);
     }
     if (status == GB_OK)
         *size = measured;
