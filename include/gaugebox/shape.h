@@ -36,7 +36,8 @@ typedef struct gb_arc {
 typedef struct gb_shape {
     gb_shape_kind kind;
     gb_length front, back, width;
-    gb_length sides[3];
+    const double *sides_m; /* three */
+    size_t side_count;
     gb_length diameter;
     gb_arc arc; /* curved: the outer one */
     gb_outline outline;

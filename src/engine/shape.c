@@ -117,10 +117,12 @@ static size_t corners_of_trapezoid(double front, double back, double width,
     return back > 0 ? 4 : 3;
 }
 
-static size_t corners_of_triangle(const gb_length sides[3], gb_point *corners) {
-    double a = sides[0].m;
-    double b = sides[1].m;
-    double c = sides[2].m;
+static size_t corners_of_triangle(const gb_shape *s, gb_point *corners) {
+    if (s->side_count != 3)
+        return 0;
+    double a = s->sides_m[0];
+    double b = s->sides_m[1];
+    double c = s->sides_m[2];
     if (!positive(a) || !positive(b) || !positive(c))
         return 0;
     double x = (a * a + c * c - b * b) / (2.0 * a); /* law of cosines */
@@ -149,7 +151,7 @@ static size_t corners_of(const gb_shape *s, gb_point *corners) {
     case GB_TRAPEZOID:
         return corners_of_trapezoid(s->front.m, s->back.m, s->width.m, corners);
     case GB_TRIANGLE:
-        return corners_of_triangle(s->sides, corners);
+        return corners_of_triangle(s, corners);
     case GB_WINDER:
         return corners_of_winder(s, corners);
     default:

@@ -48,7 +48,7 @@ Test(shapes, triangle) {
         {3, 4, 5}, {4, 5, 3}, {5, 3, 4}, {2, 2, 2}, {1.2, 0.9, 0.6}};
     for (size_t i = 0; i < ROWS_OF(SIDES); i++) {
         const double *d = SIDES[i];
-        gb_shape s = {.kind = GB_TRIANGLE, .sides = {{d[0]}, {d[1]}, {d[2]}}};
+        gb_shape s = {.kind = GB_TRIANGLE, .sides_m = d, .side_count = 3};
         double half = (d[0] + d[1] + d[2]) / 2;
         double heron = sqrt(half * (half - d[0]) * (half - d[1]) * (half - d[2]));
         gb_plan_size got = sizes(&s, 0, 0);
@@ -180,10 +180,9 @@ Test(shapes, a_polygon_is_the_sum_of_its_triangles) {
         star(p, CORNERS);
         for (size_t i = 0; i < CORNERS; i++) {
             gb_point a = p[i], b = p[(i + 1) % CORNERS];
-            gb_shape s = {.kind = GB_TRIANGLE,
-                          .sides = {{hypot(a.x, a.y)},
-                                    {hypot(b.x - a.x, b.y - a.y)},
-                                    {hypot(b.x, b.y)}}};
+            const double sides[] = {hypot(a.x, a.y), hypot(b.x - a.x, b.y - a.y),
+                                    hypot(b.x, b.y)};
+            gb_shape s = {.kind = GB_TRIANGLE, .sides_m = sides, .side_count = 3};
             sum += sizes(&s, 0, 0).net.m2;
         }
         gb_shape s = polygon(p, CORNERS);
@@ -211,13 +210,15 @@ Test(shapes, net_is_never_over_blank_nor_bedded_over_net) {
 /* ---- sizes that are none ----------------------------------------------------------- */
 
 Test(shapes, what_cannot_be) {
+    static const double FLAT[] = {1, 2, 3}, OPEN[] = {1, 1, 3};
     const gb_shape rows[] = {
         {.kind = GB_RECTANGLE, .front = {0}, .width = {1}},
         {.kind = GB_RECTANGLE, .front = {NAN}, .width = {1}},
         {.kind = GB_RECTANGLE, .front = {1}, .width = {INFINITY}},
         {.kind = GB_TRAPEZOID, .front = {1}, .back = {-1}, .width = {1}},
-        {.kind = GB_TRIANGLE, .sides = {{1}, {2}, {3}}},
-        {.kind = GB_TRIANGLE, .sides = {{1}, {1}, {3}}},
+        {.kind = GB_TRIANGLE, .sides_m = FLAT, .side_count = 3},
+        {.kind = GB_TRIANGLE, .sides_m = OPEN, .side_count = 3},
+        {.kind = GB_TRIANGLE, .sides_m = OPEN, .side_count = 2},
         {.kind = GB_CIRCLE, .diameter = {-2}},
         {.kind = GB_CURVED, .width = {0.3}},
         {.kind = GB_WINDER, .front = {0.2}, .back = {0.7}, .width = {0}},
