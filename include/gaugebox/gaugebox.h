@@ -10,6 +10,7 @@
 #include "gaugebox/explain.h"
 #include "gaugebox/job.h"
 #include "gaugebox/mix.h"
+#include "gaugebox/origin.h"
 #include "gaugebox/place.h"
 #include "gaugebox/plan.h"
 #include "gaugebox/quantity.h"

@@ -3,6 +3,7 @@
 #ifndef GAUGEBOX_SHAPE_H
 #define GAUGEBOX_SHAPE_H
 
+#include "gaugebox/origin.h"
 #include "gaugebox/quantity.h"
 
 typedef enum gb_shape_kind {
@@ -36,6 +37,7 @@ typedef struct gb_arc {
 typedef struct gb_shape {
     gb_shape_kind kind;
     gb_length front, back, width;
+    gb_length narrow, wide;
     const double *sides_m; /* three */
     size_t side_count;
     gb_length diameter;
@@ -43,6 +45,7 @@ typedef struct gb_shape {
     gb_outline outline;
     const gb_outline *holes;
     size_t hole_count;
+    gb_origin at; /* line 0: a plain size, or none */
 } gb_shape;
 
 typedef struct gb_plan_size {
@@ -73,10 +76,14 @@ gb_outline_fault gb_check_outlines(const gb_shape *shape, size_t *which, size_t 
 
 /* From chord c and rise h: R = (c^2/4 + h^2) / (2 h), angle = 2 atan2(c/2, R - h); a rise
    over half the chord is more than half a circle. From radius R and chord c, the smaller
-   of the two arcs: h = R - sqrt(R^2 - c^2/4). GB_NOT_POSITIVE when a measure is not over
-   zero, GB_IMPOSSIBLE when a chord is longer than its circle is wide. */
+   of the two arcs: h = R - sqrt(R^2 - c^2/4). From radius and rise:
+   c = 2 sqrt(h (2 R - h)). GB_NOT_POSITIVE when a measure is not over
+   zero, GB_IMPOSSIBLE when a chord is longer than its circle is wide, or a rise is not
+   under it. */
 gb_status gb_arc_of_rise(gb_length chord, gb_length rise, gb_arc *arc) GB_MUST_USE;
 gb_status gb_arc_of_radius(gb_length radius, gb_length chord, gb_arc *arc) GB_MUST_USE;
+gb_status gb_arc_of_radius_and_rise(gb_length radius, gb_length rise,
+                                    gb_arc *arc) GB_MUST_USE;
 
 /* Sizes of a shape in plan, with so much overhang at the front and at each end: the ends
    of a polygon are the sides next to its front. Areas of polygons by the trapezoid
@@ -90,5 +97,8 @@ gb_status gb_measure_shape(const gb_shape *shape, gb_length overhang_front,
 
 /* The going of a winder at so much from its narrow end. */
 gb_length gb_winder_going(const gb_shape *winder, gb_length from_narrow_end);
+
+/* True for a shape that has a size. */
+bool gb_has_shape(const gb_shape *shape);
 
 #endif

@@ -57,6 +57,16 @@ gb_status gb_arc_of_radius(gb_length radius, gb_length chord, gb_arc *arc) {
     return GB_OK;
 }
 
+gb_status gb_arc_of_radius_and_rise(gb_length radius, gb_length rise, gb_arc *arc) {
+    if (!positive(radius.m) || !positive(rise.m))
+        return GB_NOT_POSITIVE;
+    double square = rise.m * (2.0 * radius.m - rise.m);
+    if (!positive(square))
+        return GB_IMPOSSIBLE;
+    *arc = arc_of(radius.m, 2.0 * sqrt(square), rise.m);
+    return GB_OK;
+}
+
 /* ---- shapes with round edges ------------------------------------------------------- */
 
 static const double TURN = 2.0 * 3.14159265358979323846;
@@ -108,13 +118,13 @@ enum { MOST_CORNERS = 4 };
    sizes close none. */
 static size_t corners_of_trapezoid(double front, double back, double width,
                                    gb_point *corners) {
-    if (!positive(front) || !positive(width) || !(back >= 0) || !isfinite(back))
+    if (!positive(front) || !positive(width) || !positive(back))
         return 0;
     corners[0] = (gb_point){-front / 2.0, 0};
     corners[1] = (gb_point){front / 2.0, 0};
     corners[2] = (gb_point){back / 2.0, width};
     corners[3] = (gb_point){-back / 2.0, width};
-    return back > 0 ? 4 : 3;
+    return 4;
 }
 
 static size_t corners_of_triangle(const gb_shape *s, gb_point *corners) {
@@ -135,10 +145,17 @@ static size_t corners_of_triangle(const gb_shape *s, gb_point *corners) {
     return 3;
 }
 
-/* A winder is stepped on between its ends: its front is a long side. */
+/* A winder is stepped on between its ends: its front is a long side. One without a narrow
+   end comes to a point. */
 static size_t corners_of_winder(const gb_shape *s, gb_point *corners) {
     gb_point across[MOST_CORNERS];
-    size_t n = corners_of_trapezoid(s->front.m, s->back.m, s->width.m, across);
+    if (s->narrow.m == 0 && positive(s->wide.m) && positive(s->width.m)) {
+        corners[0] = (gb_point){0, 0};
+        corners[1] = (gb_point){s->wide.m / 2.0, s->width.m};
+        corners[2] = (gb_point){-s->wide.m / 2.0, s->width.m};
+        return 3;
+    }
+    size_t n = corners_of_trapezoid(s->narrow.m, s->wide.m, s->width.m, across);
     for (size_t i = 0; i < n; i++)
         corners[i] = across[(i + 1) % n];
     return n;
@@ -159,10 +176,13 @@ static size_t corners_of(const gb_shape *s, gb_point *corners) {
     }
 }
 
+bool gb_has_shape(const gb_shape *shape) {
+    return shape->kind != GB_RECTANGLE || !isnan(shape->front.m);
+}
+
 gb_length gb_winder_going(const gb_shape *winder, gb_length from_narrow_end) {
-    double narrow = gb_smaller(winder->front.m, winder->back.m);
-    double wide = gb_larger(winder->front.m, winder->back.m);
-    return (gb_length){narrow + (wide - narrow) * from_narrow_end.m / winder->width.m};
+    double wider = winder->wide.m - winder->narrow.m;
+    return (gb_length){winder->narrow.m + wider * from_narrow_end.m / winder->width.m};
 }
 
 gb_status gb_measure_shape(const gb_shape *shape, gb_length overhang_front,

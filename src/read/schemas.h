@@ -31,10 +31,14 @@ typedef struct gb_price_file {
 
 extern const gb_schema GB_JOB_SCHEMA;
 extern const gb_schema GB_LAYER_SCHEMA; /* of a job's pieces */
+extern const gb_schema GB_SHAPE_SCHEMA; /* of a job's pieces */
 extern const gb_schema GB_MATERIAL_SCHEMA;
 extern const gb_schema GB_MIX_SCHEMA;
 extern const gb_schema GB_MIX_ENTRY_SCHEMA; /* one mix, of a family or of a job */
 extern const gb_schema GB_PRICE_SCHEMA;
+
+/* The words for gb_shape_kind. */
+extern const char *const GB_SHAPE_WORDS[];
 
 /* The words for gb_layer_kind, in its order; used by jobs and by mixes. */
 extern const char *const GB_LAYER_WORDS[];

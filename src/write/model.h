@@ -50,6 +50,9 @@ const gb_row *gb_number_row(const gb_sheet *sheet);
 /* What a kind of layer is called. */
 gb_row gb_kind_row(gb_builder *b, gb_layer_kind kind);
 
+/* "curved". */
+gb_row gb_shape_row(gb_builder *b, gb_shape_kind kind);
+
 gb_figure gb_money_fig(const char *name, gb_money money, int decimals);
 
 #endif

@@ -92,7 +92,7 @@ Test(shapes, curved) {
 /* A full pie of a quarter turn in three: each winder 0.2 at the inner, 0.7 at the outer
    end, 1.2 wide; stepped on 0.3 from the inner end. */
 Test(shapes, winder) {
-    gb_shape s = {.kind = GB_WINDER, .front = {0.2}, .back = {0.7}, .width = {1.2}};
+    gb_shape s = {.kind = GB_WINDER, .narrow = {0.2}, .wide = {0.7}, .width = {1.2}};
     gb_plan_size got = sizes(&s, 0, 0);
     cr_expect(near(got.net.m2, 0.45 * 1.2));
     cr_expect(near(got.front.m, sqrt(1.44 + 0.0625)),
@@ -221,7 +221,7 @@ Test(shapes, what_cannot_be) {
         {.kind = GB_TRIANGLE, .sides_m = OPEN, .side_count = 2},
         {.kind = GB_CIRCLE, .diameter = {-2}},
         {.kind = GB_CURVED, .width = {0.3}},
-        {.kind = GB_WINDER, .front = {0.2}, .back = {0.7}, .width = {0}},
+        {.kind = GB_WINDER, .narrow = {0.2}, .wide = {0.7}, .width = {0}},
         {.kind = GB_POLYGON},
     };
     gb_plan_size size;
