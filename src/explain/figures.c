@@ -36,10 +36,8 @@ static const gb_why *bedded_of_all(gb_explainer *x, const gb_about *a) {
     const gb_why *bedded = gb_why_bedded(x, p);
     if (bedded == NULL)
         return NULL;
-    bool plain = strcmp(bedded->name, "bedded") != 0; /* no overhang: the whole area */
     return GB_WHY(x, "bedded_of_all", GB_AREA, bedded->value * (double)p->count,
-                  plain ? "count * area" : "count * bedded",
-                  GB_INPUTS(gb_why_count(x, p), bedded), .of = p->name);
+                  "count * bedded", GB_INPUTS(gb_why_count(x, p), bedded), .of = p->name);
 }
 static const gb_why *edge_front(gb_explainer *x, const gb_about *a) {
     return gb_why_front(x, a->piece);

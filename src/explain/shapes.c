@@ -217,7 +217,8 @@ const gb_why *gb_why_bedded(gb_explainer *x, const gb_piece *p) {
     if (p->shape.kind == GB_RECTANGLE)
         return bedded_rectangle(x, p, m2);
     if (p->overhang_front.m <= 0 && p->overhang_side.m <= 0)
-        return gb_why_area(x, p);
+        return GB_WHY(x, "bedded", GB_AREA, m2, "area", GB_INPUTS(gb_why_area(x, p)),
+                      .of = p->name);
     if (p->shape.kind == GB_CIRCLE)
         return GB_WHY(
             x, "bedded", GB_AREA, m2,
