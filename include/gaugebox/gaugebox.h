@@ -11,11 +11,13 @@
 #include "gaugebox/explain.h"
 #include "gaugebox/job.h"
 #include "gaugebox/mix.h"
+#include "gaugebox/origin.h"
 #include "gaugebox/place.h"
 #include "gaugebox/plan.h"
 #include "gaugebox/quantity.h"
 #include "gaugebox/read.h"
 #include "gaugebox/sand.h"
+#include "gaugebox/shape.h"
 #include "gaugebox/sheet.h"
 #include "gaugebox/text.h"
 

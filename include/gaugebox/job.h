@@ -3,6 +3,7 @@
 #define GAUGEBOX_JOB_H
 
 #include "gaugebox/sand.h"
+#include "gaugebox/shape.h"
 
 /* Quantities that the file did not state are NaN, texts NULL. */
 
@@ -72,8 +73,8 @@ typedef struct gb_piece {
     const char *name;
     gb_piece_kind kind;
     size_t count;
-    gb_length length; /* along the nosing */
-    gb_length width;  /* front to back */
+    gb_length size[2]; /* of a rectangle, as stated: along the nosing, front to back */
+    gb_shape shape;    /* in plan, from the size or as stated; see gb_has_shape */
     gb_length overhang_front;
     gb_length overhang_side; /* at each end */
     const gb_layer *layers;

@@ -2,21 +2,8 @@
 #ifndef GAUGEBOX_MIX_H
 #define GAUGEBOX_MIX_H
 
+#include "gaugebox/origin.h"
 #include "gaugebox/quantity.h"
-
-/* Where a group stands in its file. */
-typedef struct gb_origin {
-    int line;        /* 0: nowhere, the group was left out */
-    bool faulty;     /* a key of its own could not be read: no rule speaks of it */
-    bool inner;      /* a group within it could not be read */
-    uint64_t stated; /* the keys that it states, bit 1 << row of its schema table */
-} gb_origin;
-
-/* A name that stands for something elsewhere, with the line that used it. */
-typedef struct gb_ref {
-    const char *text;
-    int line;
-} gb_ref;
 
 /* One text in several languages, each with its two-letter code. */
 typedef struct gb_phrase {

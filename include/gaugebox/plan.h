@@ -18,7 +18,10 @@ typedef struct gb_take {
     gb_volume net;      /* units * each */
 } gb_take;
 
-/* Area of the part of one piece that is bedded: overhang is not. */
+/* Sizes of one piece in plan; overhang is not bedded. GB_NOT_POSITIVE. */
+gb_status gb_piece_size(const gb_piece *piece, gb_plan_size *size) GB_MUST_USE;
+
+/* The bedded area alone; NaN for a piece without one. */
 gb_area gb_bedded_area(const gb_piece *piece);
 
 /* What a slurry takes on such a back: 1/16 in smooth, 1/8 in scored (common practice). */

@@ -125,8 +125,8 @@ typedef struct volumes {
     double cement, lime, sand, stone;
 } volumes;
 
-/* A part's volume as the sources count it: sand damp and loose, whatever the moisture that
-   its own volume is stated for. */
+/* A part's volume as the sources count it: sand damp and loose, whatever the moisture
+   that its own volume is stated for. */
 static double loose_damp_volume(const gb_part *part) {
     const gb_material *m = part->material;
     return part->volume * m->bulk.kg_m3 /

@@ -37,7 +37,7 @@ gb_status gb_job_area_pace(const gb_job *job, double *m2_s) {
     }
     for (size_t i = 0; i < job->piece_count; i++) {
         const gb_piece *piece = &job->pieces[i];
-        if (piece->kind != GB_TREAD || isnan(piece->length.m))
+        if (piece->kind != GB_TREAD || !gb_has_shape(&piece->shape))
             continue;
         *m2_s = pace->treads_s * gb_bedded_area(piece).m2;
         return GB_OK;

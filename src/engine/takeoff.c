@@ -9,10 +9,14 @@ static bool positive(double x) {
     return isfinite(x) && x > 0;
 }
 
+gb_status gb_piece_size(const gb_piece *piece, gb_plan_size *size) {
+    return gb_measure_shape(&piece->shape, piece->overhang_front, piece->overhang_side,
+                            size);
+}
+
 gb_area gb_bedded_area(const gb_piece *piece) {
-    double length = piece->length.m - 2.0 * piece->overhang_side.m;
-    double width = piece->width.m - piece->overhang_front.m;
-    return (gb_area){length * width};
+    gb_plan_size size = {.bedded = {GB_NONE}};
+    return gb_piece_size(piece, &size) == GB_OK ? size.bedded : (gb_area){GB_NONE};
 }
 
 gb_length gb_usual_slurry(gb_back back) {
@@ -72,9 +76,7 @@ static bool sizes_are_positive(const gb_piece *piece, const gb_layer *layer, boo
         if (!positive(layer->depths_m[i]))
             return false;
     if (laid)
-        return piece->overhang_front.m >= 0 && piece->overhang_side.m >= 0 &&
-               positive(piece->width.m - piece->overhang_front.m) &&
-               positive(piece->length.m - 2.0 * piece->overhang_side.m);
+        return positive(gb_bedded_area(piece).m2);
     return !gb_is_joint(layer->kind) ||
            (positive(layer->joint_length.m) && positive(layer->joint_width.m));
 }

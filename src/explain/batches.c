@@ -238,7 +238,7 @@ const gb_why *gb_why_area_pace(gb_explainer *x, const gb_job *job) {
                                        .place = place});
     const gb_piece *tread = NULL;
     for (size_t i = 0; i < job->piece_count && tread == NULL; i++)
-        if (job->pieces[i].kind == GB_TREAD && !isnan(job->pieces[i].length.m))
+        if (job->pieces[i].kind == GB_TREAD && gb_has_shape(&job->pieces[i].shape))
             tread = &job->pieces[i];
     if (tread == NULL)
         return NULL;

@@ -5,13 +5,22 @@
 
 #include "explain/why.h"
 
-/* ---- layers.c: sizes, depths, volumes, needs -------------------------------------- */
+/* ---- shapes.c: sizes of one piece in plan ------------------------------------------ */
 
+/* Of a rectangle. */
 const gb_why *gb_why_length(gb_explainer *x, const gb_piece *piece);
 const gb_why *gb_why_width(gb_explainer *x, const gb_piece *piece);
-const gb_why *gb_why_count(gb_explainer *x, const gb_piece *piece);
+/* Of any shape. */
 const gb_why *gb_why_area(gb_explainer *x, const gb_piece *piece);
 const gb_why *gb_why_bedded(gb_explainer *x, const gb_piece *piece);
+const gb_why *gb_why_front(gb_explainer *x, const gb_piece *piece);
+const gb_why *gb_why_perimeter(gb_explainer *x, const gb_piece *piece);
+const gb_why *gb_why_blank_length(gb_explainer *x, const gb_piece *piece);
+const gb_why *gb_why_blank_width(gb_explainer *x, const gb_piece *piece);
+
+/* ---- layers.c: depths, volumes, needs ---------------------------------------------- */
+
+const gb_why *gb_why_count(gb_explainer *x, const gb_piece *piece);
 const gb_why *gb_why_depth(gb_explainer *x, const gb_take *take);
 const gb_why *gb_why_depth_error(gb_explainer *x, const gb_take *take);
 const gb_why *gb_why_each(gb_explainer *x, const gb_take *take);

@@ -25,15 +25,34 @@ static const gb_why *area(gb_explainer *x, const gb_about *a) {
 }
 static const gb_why *area_of_all(gb_explainer *x, const gb_about *a) {
     const gb_piece *p = a->piece;
-    return GB_WHY(x, "area_of_all", GB_AREA, p->length.m * p->width.m * (double)p->count,
-                  "count * area", GB_INPUTS(gb_why_count(x, p), gb_why_area(x, p)),
-                  .of = p->name);
+    const gb_why *each = gb_why_area(x, p);
+    if (each == NULL)
+        return NULL;
+    return GB_WHY(x, "area_of_all", GB_AREA, each->value * (double)p->count,
+                  "count * area", GB_INPUTS(gb_why_count(x, p), each), .of = p->name);
 }
 static const gb_why *bedded_of_all(gb_explainer *x, const gb_about *a) {
     const gb_piece *p = a->piece;
-    return GB_WHY(x, "bedded_of_all", GB_AREA, gb_bedded_area(p).m2 * (double)p->count,
-                  "count * bedded", GB_INPUTS(gb_why_count(x, p), gb_why_bedded(x, p)),
-                  .of = p->name);
+    const gb_why *bedded = gb_why_bedded(x, p);
+    if (bedded == NULL)
+        return NULL;
+    return GB_WHY(x, "bedded_of_all", GB_AREA, bedded->value * (double)p->count,
+                  "count * bedded", GB_INPUTS(gb_why_count(x, p), bedded), .of = p->name);
+}
+static const gb_why *edge_front(gb_explainer *x, const gb_about *a) {
+    return gb_why_front(x, a->piece);
+}
+static const gb_why *perimeter(gb_explainer *x, const gb_about *a) {
+    return gb_why_perimeter(x, a->piece);
+}
+static const gb_why *blank_length(gb_explainer *x, const gb_about *a) {
+    return gb_why_blank_length(x, a->piece);
+}
+static const gb_why *blank_width(gb_explainer *x, const gb_about *a) {
+    return gb_why_blank_width(x, a->piece);
+}
+static const gb_why *bedded(gb_explainer *x, const gb_about *a) {
+    return gb_why_bedded(x, a->piece);
 }
 static const gb_why *front(gb_explainer *x, const gb_about *a) {
     return gb_stated(x, "overhang_front", a->piece->name, GB_LENGTH,
@@ -455,6 +474,11 @@ static const struct {
     {GB_ROW_HOLD, "least", hold_least},
     {GB_ROW_HOLD_RANGE, "least", hold_least},
     {GB_ROW_HOLD_RANGE, "most", hold_most},
+    {GB_ROW_LAID_SHAPED, "area", bedded},
+    {GB_ROW_PIECE_SHAPED, "length", blank_length},
+    {GB_ROW_PIECE_SHAPED, "width", blank_width},
+    {GB_ROW_EDGES, "front", edge_front},
+    {GB_ROW_EDGES, "perimeter", perimeter},
     {GB_ROW_AREA, "each", area},
     {GB_ROW_AREA, "all", area_of_all},
     {GB_ROW_AREA, "bedded", bedded_of_all},

@@ -2,38 +2,8 @@
 
 #include <string.h>
 
-/* ---- pieces ------------------------------------------------------------------------ */
-
-const gb_why *gb_why_length(gb_explainer *x, const gb_piece *p) {
-    return gb_stated(x, "length", p->name, GB_LENGTH, &p->length.m, NULL);
-}
-
-const gb_why *gb_why_width(gb_explainer *x, const gb_piece *p) {
-    return gb_stated(x, "width", p->name, GB_LENGTH, &p->width.m, NULL);
-}
-
 const gb_why *gb_why_count(gb_explainer *x, const gb_piece *p) {
     return gb_stated_count(x, "count", p->name, &p->count);
-}
-
-const gb_why *gb_why_area(gb_explainer *x, const gb_piece *p) {
-    return GB_WHY(x, "area", GB_AREA, p->length.m * p->width.m, "length * width",
-                  GB_INPUTS(gb_why_length(x, p), gb_why_width(x, p)), .of = p->name);
-}
-
-const gb_why *gb_why_bedded(gb_explainer *x, const gb_piece *p) {
-    double area = gb_bedded_area(p).m2;
-    if (p->overhang_front.m <= 0 && p->overhang_side.m <= 0)
-        return GB_WHY(x, "bedded", GB_AREA, area, "length * width",
-                      GB_INPUTS(gb_why_length(x, p), gb_why_width(x, p)), .of = p->name);
-    const gb_why *front =
-        gb_stated(x, "overhang_front", p->name, GB_LENGTH, &p->overhang_front.m, NULL);
-    const gb_why *side =
-        gb_stated(x, "overhang_side", p->name, GB_LENGTH, &p->overhang_side.m, NULL);
-    return GB_WHY(x, "bedded", GB_AREA, area,
-                  "(length - 2 * overhang_side) * (width - overhang_front)",
-                  GB_INPUTS(gb_why_length(x, p), side, gb_why_width(x, p), front),
-                  .of = p->name);
 }
 
 /* ---- layers ------------------------------------------------------------------------ */

@@ -150,6 +150,12 @@ void gb_describe_key(const gb_key *key, gb_text *to) {
         [GB_KEY_WHOLE] = {NULL, describe_number},
         [GB_KEY_NUMBER] = {NULL, describe_number},
         [GB_KEY_NUMBERS] = {NULL, describe_number},
+        [GB_KEY_POINTS] = {N_("a list of corners, as ( \"0 ft x 0 ft\", \"5 ft x 0 ft\", "
+                              "\"5 ft x 3 ft\" )"),
+                           NULL},
+        [GB_KEY_OUTLINES] = {N_("a list of lists of corners, as ( ( \"1 ft x 1 ft\", \"2 "
+                                "ft x 1 ft\", \"2 ft x 2 ft\" ) )"),
+                             NULL},
         [GB_KEY_SIZE] = {NULL, describe_size},
         [GB_KEY_CHOICE] = {NULL, describe_choice},
         [GB_KEY_CHOICES] = {NULL, describe_choice},

@@ -22,6 +22,7 @@ static size_t held_size(const gb_key *key) {
     case GB_KEY_QUANTITIES:
     case GB_KEY_NUMBERS:
     case GB_KEY_GROUPS:
+    case GB_KEY_OUTLINES:
         return sizeof(void *);
     case GB_KEY_REF:
         return sizeof(gb_ref);
@@ -37,6 +38,8 @@ static size_t held_size(const gb_key *key) {
         return sizeof(int);
     case GB_KEY_CHOICES:
         return sizeof(unsigned);
+    case GB_KEY_POINTS:
+        return sizeof(gb_outline);
     case GB_KEY_SIZE:
         return 2 * sizeof(gb_length);
     case GB_KEY_PACE:
@@ -49,7 +52,8 @@ static size_t held_size(const gb_key *key) {
 
 static bool is_list(const gb_key *key) {
     return key->kind == GB_KEY_WORDS_LIST || key->kind == GB_KEY_QUANTITIES ||
-           key->kind == GB_KEY_NUMBERS || key->kind == GB_KEY_GROUPS;
+           key->kind == GB_KEY_NUMBERS || key->kind == GB_KEY_GROUPS ||
+           key->kind == GB_KEY_OUTLINES;
 }
 
 static void take_key(gb_mix_table *t, const gb_key *key, const gb_mix *from, gb_mix *to) {

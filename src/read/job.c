@@ -3,6 +3,7 @@
 #include "read/reader.h"
 #include "read/sand_rules.h"
 #include "read/schemas.h"
+#include "read/shape_rules.h"
 #include "words/words.h"
 
 #include <math.h>
@@ -34,34 +35,76 @@ static const char *shown_temp(job_reader *r, gb_temp temp) {
     return gb_text_get(&text);
 }
 
+/* More than half of a tread in the air is no overhang. */
 static void check_overhang(job_reader *r, const gb_piece *p, double over, double of,
                            const char *format) {
-    static const double LEAST_M = 0.0127; /* 1/2 in: less is no bed */
-    if (over > of - LEAST_M)
+    if (over > of / 2)
         gb_report(r->base.diags, r->base.file, p->at.line, format, p->name,
                   shown_length(r, over), shown_length(r, of));
 }
 
-static void check_piece(job_reader *r, const gb_piece *p) {
-    bool sized = !isnan(p->length.m);
-    bool laid = false;
+static void check_bedded(job_reader *r, const gb_piece *p) {
+    gb_plan_size size;
+    gb_length none = {0};
+    if (gb_measure_shape(&p->shape, none, none, &size) != GB_OK)
+        return; /* told of the shape itself */
+    size_t faults = gb_diags_count(r->base.diags);
+    check_overhang(r, p, p->overhang_front.m, size.blank_width.m,
+                   NF_("piece '%s' overhangs %s of its %s front to back; over half is no "
+                       "overhang, check it and the size"));
+    check_overhang(r, p, 2 * p->overhang_side.m, size.blank_length.m,
+                   NF_("piece '%s' overhangs %s of its %s along the nosing; over half is "
+                       "no overhang, check it and the size"));
+    bool round = p->shape.kind == GB_CIRCLE || p->shape.kind == GB_CURVED;
+    if (round && p->overhang_side.m > 0)
+        gb_report(r->base.diags, r->base.file, p->at.line,
+                  "piece '%s' is round and has no ends to overhang; take 'overhang_side' "
+                  "out",
+                  p->name);
+    else if (gb_diags_count(r->base.diags) == faults && gb_piece_size(p, &size) != GB_OK)
+        gb_report(r->base.diags, r->base.file, p->at.line,
+                  "piece '%s' overhangs so far that nothing is left to bed; check "
+                  "overhang and size",
+                  p->name);
+}
+
+static bool is_laid(const gb_piece *p) {
     for (size_t i = 0; i < p->layer_count; i++) {
         gb_layer_kind kind = p->layers[i].kind;
-        laid = laid || kind == GB_BED || kind == GB_SLURRY || kind == GB_SLAB;
+        if (kind == GB_BED || kind == GB_SLURRY || kind == GB_SLAB)
+            return true;
     }
-    if (laid && !sized)
+    return false;
+}
+
+/* A plain size is the shape of a rectangle. */
+static void take_size(job_reader *r, gb_piece *p) {
+    p->shape.front = p->size[0];
+    p->shape.width = p->size[1];
+    if (r->base.places == NULL)
+        return;
+    gb_places_copy(r->base.places, &p->size[0], &p->shape.front, sizeof(gb_length));
+    gb_places_copy(r->base.places, &p->size[1], &p->shape.width, sizeof(gb_length));
+}
+
+/* The piece is the reader's own until the job is handed out. */
+static void check_piece(job_reader *r, gb_piece *p) {
+    if (p->shape.at.line == 0)
+        take_size(r, p);
+    bool sized = gb_has_shape(&p->shape);
+    if (p->shape.at.line != 0 && !isnan(p->size[0].m))
+        gb_report(r->base.diags, r->base.file, p->at.line,
+                  "piece '%s' has both a size and a shape; a rectangle has 'size', "
+                  "anything else 'shape'",
+                  p->name);
+    gb_check_shape(r->base.diags, r->base.file, p->name, &p->shape);
+    if (is_laid(p) && !sized)
         gb_report(r->base.diags, r->base.file, p->at.line,
                   "piece '%s' has no 'size', and a bed, slurry or slab needs one; add: "
                   "size = \"5 ft x 14 in\"",
                   p->name);
-    if (!sized)
-        return;
-    check_overhang(r, p, p->overhang_front.m, p->width.m,
-                   NF_("piece '%s' overhangs %s of its %s front to back; less than 1/2 "
-                       "in (12.7 mm) is left to bed, check overhang and size"));
-    check_overhang(r, p, 2 * p->overhang_side.m, p->length.m,
-                   NF_("piece '%s' overhangs %s of its %s along the nosing; less than "
-                       "1/2 in (12.7 mm) is left to bed, check overhang and size"));
+    if (sized && !p->shape.at.faulty)
+        check_bedded(r, p);
 }
 
 /* Which keys a kind of layer needs, and which mean nothing in it. */
@@ -199,8 +242,8 @@ static void check_pieces(job_reader *r) {
         check_names(r);
     for (size_t i = 0; i < job->piece_count; i++) {
         const gb_piece *p = &job->pieces[i];
-        if (!p->at.faulty)
-            check_piece(r, p);
+        if (!p->at.faulty && !p->shape.at.faulty)
+            check_piece(r, (gb_piece *)p);
         for (size_t k = 0; k < p->layer_count; k++) {
             if (!p->layers[k].at.faulty)
                 check_layer(r, &p->layers[k]);
@@ -342,7 +385,7 @@ static void check_pace(job_reader *r) {
         return;
     for (size_t i = 0; i < job->piece_count; i++)
         if (job->pieces[i].at.faulty ||
-            (job->pieces[i].kind == GB_TREAD && !isnan(job->pieces[i].length.m)))
+            (job->pieces[i].kind == GB_TREAD && gb_has_shape(&job->pieces[i].shape)))
             return;
     gb_report(r->base.diags, r->base.file, job->crew.pace.line,
               "the pace counts treads, and no piece with a size is a tread; write it as "

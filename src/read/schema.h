@@ -19,6 +19,8 @@ typedef enum gb_key_kind {
     GB_KEY_FLAG,       /* bool */
     GB_KEY_CHOICE,     /* int, an index into choices */
     GB_KEY_CHOICES,    /* unsigned, bit 1 << index for each: [ "bed", "joint" ] */
+    GB_KEY_POINTS,     /* gb_outline: ( "0 ft x 0 ft", "5 ft x 0 ft", ... ) */
+    GB_KEY_OUTLINES,   /* const gb_outline * and a count: lists of such points */
     GB_KEY_SIZE,       /* two gb_length, one behind the other: "5 ft x 14 in" */
     GB_KEY_CLOCK,      /* double, seconds since midnight: "07:30" */
     GB_KEY_PACE,       /* gb_pace */

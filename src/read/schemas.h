@@ -31,6 +31,7 @@ typedef struct gb_price_file {
 
 extern const gb_schema GB_JOB_SCHEMA;
 extern const gb_schema GB_LAYER_SCHEMA; /* of a job's pieces */
+extern const gb_schema GB_SHAPE_SCHEMA; /* of a job's pieces */
 extern const gb_schema GB_MATERIAL_SCHEMA;
 extern const gb_schema GB_MIX_SCHEMA;
 extern const gb_schema GB_MIX_ENTRY_SCHEMA; /* one mix, of a family or of a job */
@@ -38,6 +39,9 @@ extern const gb_schema GB_PRICE_SCHEMA;
 
 /* The words for gb_gauge_by, in its order. */
 extern const char *const GB_GAUGE_WORDS[];
+
+/* The words for gb_shape_kind. */
+extern const char *const GB_SHAPE_WORDS[];
 
 /* Bits for keys that every file begins with. */
 #define GB_FORMAT_KEY(type)                                                              \

@@ -63,6 +63,34 @@ static void keep_place(gb_reader *r, const config_setting_t *s, const gb_key *ke
                                         .text = as_written(r, s)});
 }
 
+static void keep_outline(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                         const gb_outline *outline) {
+    for (size_t i = 0; i < outline->count; i++) {
+        const config_setting_t *corner = config_setting_get_elem(s, (unsigned)i);
+        keep_place(r, corner, key, &outline->points[i].x);
+        keep_place(r, corner, key, &outline->points[i].y);
+    }
+}
+
+/* A corner is two values in one text. */
+static void keep_corners(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                         const void *out) {
+    const char *value = (const char *)out + key->offset;
+    gb_outline outline = {NULL, 0};
+    if (key->kind == GB_KEY_POINTS) {
+        memcpy(&outline, value, sizeof outline);
+        keep_outline(r, s, key, &outline);
+    }
+    if (key->kind != GB_KEY_OUTLINES)
+        return;
+    const gb_outline *list = NULL;
+    size_t count = 0;
+    memcpy(&list, value, sizeof list);
+    memcpy(&count, (const char *)out + key->count_offset, sizeof count);
+    for (size_t i = 0; i < count; i++)
+        keep_outline(r, config_setting_get_elem(s, (unsigned)i), key, &list[i]);
+}
+
 /* A size is two values behind one key, and a list has a place for each of its own. */
 static void keep_places(gb_reader *r, const config_setting_t *s, const gb_key *key,
                         const void *out) {
@@ -70,6 +98,7 @@ static void keep_places(gb_reader *r, const config_setting_t *s, const gb_key *k
     keep_place(r, s, key, value);
     if (key->kind == GB_KEY_SIZE)
         keep_place(r, s, key, value + sizeof(gb_length));
+    keep_corners(r, s, key, out);
     if (key->kind != GB_KEY_QUANTITIES && key->kind != GB_KEY_NUMBERS)
         return;
     const double *list = NULL;
@@ -419,6 +448,77 @@ static bool clock_of(const char *text, double *seconds) {
     return h < 24 && m < 60;
 }
 
+static bool point_of(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                     gb_point *point) {
+    const char *text = text_of(r, s, key);
+    gb_length x = {0};
+    gb_length y = {0};
+    if (text == NULL)
+        return false;
+    gb_fault fault = gb_parse_size(text, &x, &y);
+    if (fault != GB_NO_FAULT) {
+        bad_quantity(r, s, key, text, fault);
+        return false;
+    }
+    static const double FARTHEST_M = 152.4; /* 500 ft, as any length of a shape */
+    if (x.m > FARTHEST_M || y.m > FARTHEST_M) {
+        gb_report(r->diags, r->file, line_of(s),
+                  "'%s': \"%s\" lies over 500 ft (152 m) away; write %s", key->name,
+                  cut(r, text), needed(r, key));
+        return false;
+    }
+    *point = (gb_point){x.m, y.m};
+    return true;
+}
+
+static bool outline_of(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                       gb_outline *outline) {
+    int type = config_setting_type(s);
+    if (type != CONFIG_TYPE_LIST && type != CONFIG_TYPE_ARRAY) {
+        wrong_kind(r, s, key);
+        return false;
+    }
+    size_t count = (size_t)config_setting_length(s);
+    gb_point *points = gb_arena_take(r->arena, count + 1, sizeof *points);
+    if (points == NULL) {
+        r->diags->no_memory = true;
+        return false;
+    }
+    bool good = true;
+    for (size_t i = 0; i < count; i++)
+        good =
+            point_of(r, config_setting_get_elem(s, (unsigned)i), key, &points[i]) && good;
+    *outline = (gb_outline){points, count};
+    return good;
+}
+
+static void read_points(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                        void *out) {
+    gb_outline outline = {NULL, 0};
+    if (outline_of(r, s, key, &outline))
+        put(out, key->offset, &outline, sizeof outline);
+}
+
+static void read_outlines(gb_reader *r, const config_setting_t *s, const gb_key *key,
+                          void *out) {
+    if (config_setting_type(s) != CONFIG_TYPE_LIST || config_setting_length(s) == 0) {
+        wrong_kind(r, s, key);
+        return;
+    }
+    size_t count = (size_t)config_setting_length(s);
+    gb_outline *list = gb_arena_take(r->arena, count, sizeof *list);
+    if (list == NULL) {
+        r->diags->no_memory = true;
+        return;
+    }
+    bool good = true;
+    for (size_t i = 0; i < count; i++)
+        good =
+            outline_of(r, config_setting_get_elem(s, (unsigned)i), key, &list[i]) && good;
+    if (good)
+        put_list(out, key, list, count);
+}
+
 static void read_clock(gb_reader *r, const config_setting_t *s, const gb_key *key,
                        void *out) {
     const char *text = text_of(r, s, key);
@@ -598,6 +698,8 @@ void gb_read_value(gb_reader *reader, const config_setting_t *setting, const gb_
                                               [GB_KEY_FLAG] = read_flag,
                                               [GB_KEY_CHOICE] = read_choice,
                                               [GB_KEY_CHOICES] = read_choices,
+                                              [GB_KEY_POINTS] = read_points,
+                                              [GB_KEY_OUTLINES] = read_outlines,
                                               [GB_KEY_SIZE] = read_size,
                                               [GB_KEY_CLOCK] = read_clock,
                                               [GB_KEY_PACE] = read_pace,

@@ -26,8 +26,9 @@ static void add_take(gb_builder *b, const gb_take *t) {
     gb_figure name = gb_txt("name", t->piece->name);
     gb_figure count = gb_num("count", GB_SHOW_COUNT, t->units);
     gb_figure depth = gb_num("depth", GB_SHOW_LENGTH, t->depth.m);
-    gb_figure length = gb_num("length", GB_SHOW_LENGTH, t->piece->length.m);
-    gb_figure width = gb_num("width", GB_SHOW_LENGTH, t->piece->width.m);
+    const gb_shape *shape = &t->piece->shape;
+    gb_figure length = gb_num("length", GB_SHOW_LENGTH, shape->front.m);
+    gb_figure width = gb_num("width", GB_SHOW_LENGTH, shape->width.m);
     gb_figure joint = gb_num("length", GB_SHOW_LENGTH, t->layer->joint_length.m);
     gb_figure across = gb_num("width", GB_SHOW_LENGTH, t->layer->joint_width.m);
     if (t->layer->kind == GB_JOINT)
@@ -37,6 +38,10 @@ static void add_take(gb_builder *b, const gb_take *t) {
     else if (isnan(t->area.m2))
         GB_ADD(b, VOLUME_PIECES, name, count,
                gb_num("volume", GB_SHOW_VOLUME, t->each.m3));
+    else if (shape->kind != GB_RECTANGLE)
+        GB_ADD(b, LAID_SHAPED, name, count,
+               gb_row_fig(b, "shape", gb_shape_row(b, shape->kind)),
+               gb_num("area", GB_SHOW_AREA, t->area.m2), depth);
     else if (t->units > 1)
         GB_ADD(b, LAID_MANY, name, count, length, width, depth);
     else

@@ -177,6 +177,16 @@ gb_figure gb_uses_fig(gb_builder *b, unsigned uses) {
     return gb_rows_fig(b, "uses", rows, n);
 }
 
+gb_row gb_shape_row(gb_builder *b, gb_shape_kind kind) {
+    static const gb_row_code SHAPES[] = {
+        [GB_RECTANGLE] = GB_ROW_SHAPE_RECTANGLE, [GB_TRAPEZOID] = GB_ROW_SHAPE_TRAPEZOID,
+        [GB_TRIANGLE] = GB_ROW_SHAPE_TRIANGLE,   [GB_CIRCLE] = GB_ROW_SHAPE_CIRCLE,
+        [GB_CURVED] = GB_ROW_SHAPE_CURVED,       [GB_WINDER] = GB_ROW_SHAPE_WINDER,
+        [GB_POLYGON] = GB_ROW_SHAPE_POLYGON};
+    _Static_assert(sizeof SHAPES / sizeof SHAPES[0] == GB_SHAPE_KINDS, "a row for each");
+    return gb_make_row(b, SHAPES[kind], NULL, 0);
+}
+
 const char *gb_row_name(gb_row_code code) {
     static const char *const NAMES[] = {
 #define GB_ROW(code, label, words) #code,

@@ -52,6 +52,9 @@ gb_row gb_kind_row(gb_builder *b, gb_layer_kind kind);
 /* The layers that those bits stand for, as the figure "uses". */
 gb_figure gb_uses_fig(gb_builder *b, unsigned uses);
 
+/* "curved". */
+gb_row gb_shape_row(gb_builder *b, gb_shape_kind kind);
+
 gb_figure gb_money_fig(const char *name, gb_money money, int decimals);
 
 #endif

@@ -7,16 +7,23 @@ static void add_piece(gb_builder *b, const gb_piece *p) {
     double n = (double)p->count;
     gb_figure name = gb_txt("name", p->name);
     gb_figure count = gb_num("count", GB_SHOW_COUNT, n);
-    if (isnan(p->length.m)) {
+    gb_plan_size size;
+    if (!gb_has_shape(&p->shape) || gb_piece_size(p, &size) != GB_OK) {
         GB_ADD(b, PIECE_UNSIZED, name, count);
         return;
     }
-    double area = p->length.m * p->width.m;
-    GB_ADD(b, PIECE, name, count, gb_num("length", GB_SHOW_LENGTH, p->length.m),
-           gb_num("width", GB_SHOW_LENGTH, p->width.m));
-    GB_ADD(b, AREA, gb_num("each", GB_SHOW_AREA, area),
-           gb_num("all", GB_SHOW_AREA, area * n),
-           gb_num("bedded", GB_SHOW_AREA, gb_bedded_area(p).m2 * n));
+    gb_figure length = gb_num("length", GB_SHOW_LENGTH, size.blank_length.m);
+    gb_figure width = gb_num("width", GB_SHOW_LENGTH, size.blank_width.m);
+    if (p->shape.kind == GB_RECTANGLE)
+        GB_ADD(b, PIECE, name, count, length, width);
+    else
+        GB_ADD(b, PIECE_SHAPED, name, count,
+               gb_row_fig(b, "shape", gb_shape_row(b, p->shape.kind)), length, width);
+    GB_ADD(b, AREA, gb_num("each", GB_SHOW_AREA, size.net.m2),
+           gb_num("all", GB_SHOW_AREA, size.net.m2 * n),
+           gb_num("bedded", GB_SHOW_AREA, size.bedded.m2 * n));
+    GB_ADD(b, EDGES, gb_num("front", GB_SHOW_LENGTH, size.front.m),
+           gb_num("perimeter", GB_SHOW_LENGTH, size.perimeter.m));
 }
 
 static void add_layer(gb_builder *b, const gb_take *t) {

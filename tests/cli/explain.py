@@ -51,10 +51,26 @@ def functions(inputs, slack):
     def root_of_squares(*xs):
         return math.sqrt(sum(x * x for x in xs))
 
+    def corners(xs):
+        return list(zip(xs[::2], xs[1::2]))
+
+    def area_of_corners(*xs):
+        points = corners(xs)
+        return abs(sum(a[0] * b[1] - b[0] * a[1]
+                       for a, b in zip(points, points[1:] + points[:1]))) / 2
+
+    def along_corners(xs, closed):
+        points = corners(xs)
+        return sum(math.dist(a, b)
+                   for a, b in zip(points, points[1:] + points[:1] * closed))
+
     def of_all(f):
         return lambda *xs: f(*(xs or inputs))
 
     return {"larger": max, "smaller": min, "up": up, "down": down, "near": near,
+            "angle_of": math.atan2, "area_of_corners": of_all(area_of_corners),
+            "length_of_corners": of_all(lambda *xs: along_corners(xs, False)),
+            "length_around_corners": of_all(lambda *xs: along_corners(xs, True)),
             "sqrt": math.sqrt, "sum": of_all(lambda *xs: sum(xs)), "mean": of_all(mean),
             "most": of_all(lambda *xs: max(xs)), "least": of_all(lambda *xs: min(xs)),
             "root_of_squares": of_all(root_of_squares),
@@ -128,7 +144,7 @@ def value_of(node):
         hours, minutes = text.split(":")
         return int(hours) * 3600 + int(minutes) * 60
     if " x " in text:
-        text = text.split(" x ")[0 if node["name"] == "length" else 1]
+        text = text.split(" x ")[0 if node["name"] in ("length", "along", "front_side") else 1]
     return by_units(expression_of(text), SI[node["unit"]])
 
 

@@ -295,8 +295,7 @@ static void lay(const pub_laid *laid, gb_piece *piece, gb_layer *layer, double *
     *piece = (gb_piece){.name = "piece",
                         .kind = GB_OTHER_PIECE,
                         .count = laid->count,
-                        .length = {laid->length},
-                        .width = {laid->width},
+                        .shape = {.front = {laid->length}, .width = {laid->width}},
                         .layers = layer,
                         .layer_count = 1};
 }

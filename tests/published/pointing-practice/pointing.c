@@ -20,8 +20,7 @@ Test(published_pointing_practice, joints_of_slabs) {
     gb_piece piece = {.name = "floor",
                       .kind = GB_OTHER_PIECE,
                       .count = 1,
-                      .length = {1},
-                      .width = {1},
+                      .shape = {.front = {1}, .width = {1}},
                       .layers = &layer,
                       .layer_count = 1};
     gb_take take = {0};

@@ -39,7 +39,7 @@ static double area_pace(const fx_job *f) {
     const gb_pace *pace = &f->job.crew.pace;
     return isnan(pace->treads_s)
                ? pace->m2_s
-               : pace->treads_s * f->pieces[0].length.m * f->pieces[0].width.m;
+               : pace->treads_s * f->pieces[0].shape.front.m * f->pieces[0].shape.width.m;
 }
 
 /* Seconds to place a bag on the thinnest bed; NaN without a pace. */
@@ -60,7 +60,7 @@ static double covered_s(const fx_job *f, const gb_mix_plan *p, const gb_batch *b
     for (size_t k = 0; k < b->stretch_count; k++) {
         const gb_piece *piece = b->stretches[k].take->piece;
         double pieces = b->stretches[k].to - b->stretches[k].from;
-        area += pieces * piece->length.m * piece->width.m;
+        area += pieces * piece->shape.front.m * piece->shape.width.m;
     }
     return area / area_pace(f);
 }

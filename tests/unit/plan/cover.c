@@ -17,8 +17,8 @@ static double taken_off(const gb_cover *at, gb_volume yield) {
         layer.joint_width = at->width;
         layer.joint_length = gb_joint_covered(yield, at);
     } else {
-        piece.width.m = 0.5;
-        piece.length.m = gb_area_covered(yield, at).m2 / 0.5;
+        piece.shape.width.m = 0.5;
+        piece.shape.front.m = gb_area_covered(yield, at).m2 / 0.5;
     }
     gb_take t = {0};
     cr_assert(gb_take_off(&piece, &layer, &t) == GB_OK, "kind %d", at->kind);

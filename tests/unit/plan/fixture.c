@@ -128,8 +128,7 @@ gb_piece *fx_piece(fx_job *f, const char *name, gb_piece_kind kind, size_t count
     f->pieces[i] = (gb_piece){.name = name,
                               .kind = kind,
                               .count = count,
-                              .length = {length_m},
-                              .width = {width_m},
+                              .shape = {.front = {length_m}, .width = {width_m}},
                               .layers = f->layers[i]};
     return &f->pieces[i];
 }

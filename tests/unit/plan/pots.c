@@ -161,7 +161,8 @@ Test(pots, sum_to_the_need) {
         cr_expect(fx_near(n * pot->bags * 94 * LB, kg, 1e-9 * kg),
                   "row %zu: %.6f of %.6f kg", i, n * pot->bags * 94 * LB, kg);
         cr_expect(fx_near(n * pot->usual.kg, 0.45 * kg, 1e-9 * kg), "row %zu: water", i);
-        double all_s = f.pieces[0].length.m * f.pieces[0].width.m / f.job.crew.pace.m2_s;
+        double all_s =
+            f.pieces[0].shape.front.m * f.pieces[0].shape.width.m / f.job.crew.pace.m2_s;
         cr_expect(fx_near(n * pot->time.s, all_s, 1e-6), "row %zu: %.3f of %.3f s", i,
                   n * pot->time.s, all_s);
         cr_expect(pot->time.s <= 1200 * (1 + 1e-9), "row %zu: %.3f s", i, pot->time.s);

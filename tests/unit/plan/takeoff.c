@@ -170,10 +170,10 @@ Test(takeoff, refuses_bad_sizes_of_laid_layers) {
             fx_job f;
             laid row = {"", kinds[k], 7, 60, 14, 0, 0, 1.25, 0, 0, 0, 0, 0};
             lay(&f, &row);
-            f.pieces[0].length.m = FX_BAD[i];
+            f.pieces[0].shape.front.m = FX_BAD[i];
             expect_refused(&f.pieces[0], &f.layers[0][0], "length", FX_BAD[i]);
             lay(&f, &row);
-            f.pieces[0].width.m = FX_BAD[i];
+            f.pieces[0].shape.width.m = FX_BAD[i];
             expect_refused(&f.pieces[0], &f.layers[0][0], "width", FX_BAD[i]);
             lay(&f, &row);
             f.depths[0][0][0] = FX_BAD[i];

@@ -228,6 +228,8 @@ static size_t size_of(const gb_key *key) {
         return sizeof(gb_words);
     case GB_KEY_PACE:
         return sizeof(gb_pace);
+    case GB_KEY_POINTS:
+        return sizeof(gb_outline);
     case GB_KEY_GROUP:
         return key->child->size;
     default: /* pointers, and whole numbers */
