@@ -44,6 +44,22 @@ static void link_materials(gb_mix_table *t, const gb_mix *mix) {
     }
 }
 
+static void check_kinds(gb_mix_table *t, const gb_mix *mix) {
+    for (size_t i = 0; i < mix->part_count; i++) {
+        const gb_material *m = mix->parts[i].material;
+        if (m != NULL && gb_is_addition(m->kind))
+            gb_report(t->diags, mix->file, mix->parts[i].at.line,
+                      "'%s' is no part of a mix but an addition; name it under "
+                      "'additions'",
+                      m->name);
+        if (m != NULL && m->kind == GB_COARSE && mix->water.basis == GB_WATER_DEMAND)
+            gb_report(t->diags, mix->file, mix->at.line,
+                      "mix '%s' holds stone, and the water demand is one of mortars; "
+                      "state its water by = \"binder\"",
+                      mix->name);
+    }
+}
+
 static void check_parts(gb_mix_table *t, const gb_mix *mix) {
     bool label = mix->label.at.line != 0;
     if (label && mix->claims != GB_NO_CLAIM)
@@ -71,20 +87,7 @@ static void check_parts(gb_mix_table *t, const gb_mix *mix) {
                   "the first part of a mix is its binder, and '%s' comes in no bag; put "
                   "the cement or lime first",
                   first->name);
-    for (size_t i = 0; i < mix->part_count; i++)
-        if (mix->parts[i].material != NULL &&
-            gb_is_addition(mix->parts[i].material->kind))
-            gb_report(t->diags, mix->file, mix->parts[i].at.line,
-                      "'%s' is no part of a mix but an addition; name it under "
-                      "'additions'",
-                      mix->parts[i].material->name);
-    for (size_t i = 0; i < mix->part_count; i++)
-        if (mix->parts[i].material != NULL && mix->parts[i].material->kind == GB_COARSE &&
-            mix->water.basis == GB_WATER_DEMAND)
-            gb_report(t->diags, mix->file, mix->at.line,
-                      "mix '%s' holds stone, and the water demand is one of mortars; "
-                      "state its water by = \"binder\"",
-                      mix->name);
+    check_kinds(t, mix);
 }
 
 /* True when the three figures of the basis in use are stated, and none of the other. */

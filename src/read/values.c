@@ -83,10 +83,11 @@ static void keep_corners(gb_reader *r, const config_setting_t *s, const gb_key *
     }
     if (key->kind != GB_KEY_OUTLINES)
         return;
-    const gb_outline *list = NULL;
+    const void *first = NULL;
     size_t count = 0;
-    memcpy(&list, value, sizeof list);
+    memcpy(&first, value, sizeof first);
     memcpy(&count, (const char *)out + key->count_offset, sizeof count);
+    const gb_outline *list = first;
     for (size_t i = 0; i < count; i++)
         keep_outline(r, config_setting_get_elem(s, (unsigned)i), key, &list[i]);
 }
