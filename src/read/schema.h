@@ -42,8 +42,9 @@ typedef struct gb_key {
     const char *most;
     const char *const *choices; /* ends in NULL */
     const gb_schema *child;
-    size_t offset;       /* of the value in the struct */
-    size_t count_offset; /* of its count */
+    bool empty_when_absent; /* a group that was left out is all zero, not usual values */
+    size_t offset;          /* of the value in the struct */
+    size_t count_offset;    /* of its count */
     const char *help;
     const char *example; /* of a group, for the message when it is missing */
 } gb_key;
