@@ -26,17 +26,12 @@ _Static_assert(sizeof GB_FORM_WORDS / sizeof GB_FORM_WORDS[0] == GB_FORM_KINDS +
     }
 
 static const gb_key WALL_KEYS[] = {
-    {.name = "length",
-     .kind = GB_KEY_QUANTITY,
-     .quantity = GB_LENGTH,
-     .required = true,
-     .least = "1 in",
-     .most = "10000 ft",
-     .offset = offsetof(gb_wall, length),
-     .help = N_("of the wall of one piece, outside")},
+    LENGTH_KEY("length", gb_wall, length, "1 in", "10000 ft", NULL,
+               N_("of the wall of one piece, outside")),
     LENGTH_KEY("height", gb_wall, height, "1 in", "200 ft", NULL,
                N_("of the wall, or its courses")),
-    WHOLE_KEY("courses", gb_wall, courses, "1", "1000", NULL, N_("goes for the height")),
+    WHOLE_KEY("courses", gb_wall, courses, "0", "1000", "0",
+              N_("of the wall, instead of its height; 0: by the height")),
     WHOLE_KEY("corners", gb_wall, corners, "0", "1000", "0",
               N_("that the length counts twice: a block's width is taken off for each")),
     WHOLE_KEY("ends", gb_wall, ends, "0", "1000", "2",
@@ -59,7 +54,7 @@ static const gb_key WALL_KEYS[] = {
          N_("of one block with its joints, length x height; 450 mm x 225 mm for 440 x "
             "215 with 10 mm")},
     LENGTH_KEY("joint", gb_wall, joint, "1/16 in", "2 in", "3/8 in", N_("between block")),
-    LENGTH_KEY("width", gb_wall, width, "2 in", "24 in", "7-5/8 in",
+    LENGTH_KEY("width", gb_wall, width, "1 in", "24 in", "7-5/8 in",
                N_("of the block itself, without a joint")),
     LENGTH_KEY("shell", gb_wall, shell, "1/2 in", "6 in", "1-1/4 in",
                N_("of one face shell, when those alone are bedded")),
@@ -96,9 +91,9 @@ const gb_schema GB_WALL_SCHEMA =
     GB_SCHEMA("block", WALL_KEYS, gb_wall, offsetof(gb_wall, at));
 
 static const gb_key CORES_KEYS[] = {
-    WHOLE_KEY("blocks", gb_cores, blocks, "1", "1000000", NULL,
-              N_("of one piece, to be filled; without it those of its block layer")),
-    LENGTH_KEY("width", gb_cores, width, "2 in", "24 in", "8 in",
+    WHOLE_KEY("blocks", gb_cores, blocks, "0", "1000000", "0",
+              N_("of one piece, to be filled; 0: those of its block layer")),
+    LENGTH_KEY("width", gb_cores, width, "1 in", "24 in", "8 in",
                N_("nominal, of those blocks")),
     WHOLE_KEY("every", gb_cores, every, "1", "100", "1",
               N_("nth cell is filled; 1 for each")),
@@ -135,7 +130,7 @@ static const gb_key FORM_KEYS[] = {
     LENGTHS_KEY("depths", gb_form, depths_m, depth_count, "30 ft",
                 N_("stepped: of each step")),
     LENGTH_KEY("width", gb_form, width, "1 in", "500 ft", NULL, N_("stepped, stair")),
-    WHOLE_KEY("risers", gb_form, risers, "1", "200", NULL, N_("stair: how many")),
+    WHOLE_KEY("risers", gb_form, risers, "0", "200", "0", N_("stair: how many")),
     LENGTH_KEY("rise", gb_form, rise, "1 in", "24 in", NULL, N_("stair: of one riser")),
     LENGTH_KEY("going", gb_form, going, "1 in", "10 ft", NULL,
                N_("stair: of one tread, riser to riser")),

@@ -156,12 +156,17 @@ static void check_block(const layer_reader *r) {
     if (w->at.faulty)
         return;
     bool height = told(&GB_WALL_SCHEMA, &w->at, "height");
+    bool length = told(&GB_WALL_SCHEMA, &w->at, "length");
     bool rate = told(&GB_WALL_SCHEMA, &w->at, "rate");
-    if (height == told(&GB_WALL_SCHEMA, &w->at, "courses"))
+    if (!length)
+        report(r, w->at.line,
+               NF_("the wall of '%s' needs its 'length'; add: length = "
+                   "\"20 ft\""));
+    if (height == (w->courses > 0))
         report(r, w->at.line,
                NF_("the wall of '%s' is as high as its 'height' or its "
                    "'courses' say; state one of them"));
-    else
+    else if (length)
         check_wall_sizes(r, w);
     if (rate == told(&GB_WALL_SCHEMA, &w->at, "bedding"))
         report(r, w->at.line,
@@ -331,7 +336,7 @@ static void check_counts(const layer_reader *r, const gb_levels *l) {
         if (lists[i].count != r->piece->count &&
             !(lists[i].one_will_do && lists[i].count == 1))
             gb_report(r->base->diags, r->base->file, l->at.line,
-                      "the levels of '%s' have %d values in '%s', and the piece has %d "
+                      "the levels of '%s' hold %d in '%s', and the piece has %d "
                       "treads; write one for each",
                       r->piece->name, (int)lists[i].count, lists[i].key,
                       (int)r->piece->count);

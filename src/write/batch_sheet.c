@@ -49,6 +49,9 @@ static void add_take(gb_builder *b, const gb_take *t) {
     if (t->layer->kind == GB_SLURRY)
         gb_add_row(b, FACES[t->layer->faces], NULL, 0);
     gb_add_depths(b, t);
+    if (t->layer->depth_count > 1)
+        GB_ADD(b, MEASURED, gb_num("n", GB_SHOW_COUNT, (double)t->layer->depth_count),
+               gb_num("se", GB_SHOW_LENGTH, t->depth_se.m));
 }
 
 static void add_head(gb_builder *b, const gb_plan *plan, const gb_mix_plan *p) {

@@ -125,9 +125,6 @@ void gb_add_depths(gb_builder *b, const gb_take *t) {
     else if (l->fall.of_run > 0)
         GB_ADD(b, SLOPED, gb_num("front", GB_SHOW_LENGTH, in_front.m),
                gb_num("fall", GB_SHOW_SHARE, l->fall.of_run), depth);
-    if (l->depth_count > 1)
-        GB_ADD(b, MEASURED, gb_num("n", GB_SHOW_COUNT, (double)l->depth_count),
-               gb_num("se", GB_SHOW_LENGTH, t->depth_se.m));
 }
 
 /* ---- takeoff ----------------------------------------------------------------------- */

@@ -7,8 +7,7 @@
 /* What a layer without an area of its own covers, on the batch sheet. */
 void gb_add_covered(gb_builder *b, const gb_take *take);
 
-/* How its depth came about, when it is no plain one: ends of a wedge, a fall, levels,
-   several as measured. */
+/* How its depth came about, when it is no plain one: ends of a wedge, a fall, levels. */
 void gb_add_depths(gb_builder *b, const gb_take *take);
 
 /* Below a layer of the takeoff: block and cores of one piece. */
