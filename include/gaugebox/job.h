@@ -5,6 +5,7 @@
 #include "gaugebox/layer.h"
 #include "gaugebox/sand.h"
 #include "gaugebox/shape.h"
+#include "gaugebox/stone.h"
 
 /* Quantities that the file did not state are NaN, texts NULL. */
 
@@ -90,6 +91,7 @@ typedef struct gb_piece {
     gb_shape shape;    /* in plan, from the size or as stated; see gb_has_shape */
     gb_length overhang_front;
     gb_length overhang_side; /* at each end */
+    gb_piece_stone stone;
     const gb_layer *layers;
     size_t layer_count;
     gb_origin at;
@@ -121,6 +123,7 @@ typedef struct gb_own_pack {
 typedef struct gb_job {
     const char *file;
     uint64_t digest; /* of its text */
+    uint64_t stones; /* digest of the files of stones; 0: no piece states a stone */
     gb_system units;
     gb_site site;
     gb_crew crew;

@@ -265,6 +265,12 @@ typedef struct gb_supply_need {
     gb_mass pack;    /* the bag; NaN for what comes loose */
 } gb_supply_need;
 
+/* The stone of a piece that states one. */
+typedef struct gb_stone_take {
+    const gb_piece *piece;
+    gb_stone_size size;
+} gb_stone_take;
+
 typedef struct gb_plan {
     const gb_job *job;
     uint64_t digest; /* of the job, its mixes and the program's version */
@@ -272,6 +278,8 @@ typedef struct gb_plan {
     size_t take_count;
     const gb_mix_plan *mixes;
     size_t mix_count;
+    const gb_stone_take *stones;
+    size_t stone_count;
     const gb_supply_need *supplies;
     size_t supply_count;
     gb_volume water; /* that the batches take, with the sand's moisture as stated */

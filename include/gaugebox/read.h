@@ -78,6 +78,13 @@ const char *gb_nearest_of(const char *word, const char *const *known);
 /* The material of that name, or NULL; reads the materials on the first call. */
 const gb_material *gb_material_find(gb_mix_table *table, const char *name);
 
+/* The kind of stone of that name, read on the first call; NULL with a fault reported at
+   `file`:`line` when there is none. */
+const gb_stone *gb_stone_find(gb_mix_table *table, gb_ref name, const char *file);
+
+/* Of the files of stones that were read so far. */
+uint64_t gb_stones_digest(const gb_mix_table *table);
+
 /* Reads one job with all mixes that it names. False with faults reported. */
 bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diags *diags,
                  gb_job *job) GB_MUST_USE;

@@ -28,7 +28,7 @@ static int run_keys(int argc, char **argv) {
     const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
     const struct argp argp = {
         .parser = parse,
-        .args_doc = "[job|mixes|materials|prices]",
+        .args_doc = "[job|mixes|materials|stones|prices]",
         .doc = N_("The reference of every key that such a file may hold; "
                   "of a job without an argument."),
         .children = children,

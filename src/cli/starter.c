@@ -70,6 +70,7 @@ static const struct {
     {"  { name = \"", N_("treads"),
      "\"; kind = \"tread\"; count = 4; size = \"4 ft x 14 in\";"},
     {"    # overhang = \"1 in\";", "", ""},
+    {"    # stone = { kind = \"sandstone\"; thickness = \"2 in\"; spare = 1; };", "", ""},
     {"    layers = (", "", ""},
     {"      { kind = \"bed\"; mix = \"bed/stiff-1-4\"; depth = \"1-1/4 in\"; },   # ",
      N_("or [ \"1 in\", \"1-1/2 in\" ]"), ""},

@@ -66,6 +66,26 @@ static gb_status take_all(const gb_job *job, gb_arena *arena, gb_plan *plan) {
     return GB_OK;
 }
 
+static gb_status take_stones(const gb_job *job, gb_arena *arena, gb_plan *plan) {
+    gb_stone_take *stones = gb_arena_take(arena, job->piece_count + 1, sizeof *stones);
+    if (stones == NULL)
+        return GB_NO_MEMORY;
+    plan->stones = stones;
+    for (size_t i = 0; i < job->piece_count; i++) {
+        const gb_piece *piece = &job->pieces[i];
+        if (piece->stone.at.line == 0)
+            continue;
+        gb_stone_take *take = &stones[plan->stone_count];
+        gb_status status =
+            gb_measure_stone(&piece->shape, piece->count, &piece->stone, &take->size);
+        if (status != GB_OK)
+            return status;
+        take->piece = piece;
+        plan->stone_count++;
+    }
+    return GB_OK;
+}
+
 const gb_own_label *gb_job_label(const gb_job *job, const gb_mix *mix) {
     for (size_t i = 0; i < job->label_count; i++)
         if (strcmp(job->labels[i].mix.text, mix->id) == 0)
@@ -193,7 +213,7 @@ static uint64_t digest_of(const gb_job *job) {
     digest = gb_digest_add_number(digest, job->digest);
     for (size_t i = 0; i < job->mix_count; i++)
         digest = gb_digest_add_number(digest, job->mixes[i]->digest);
-    return digest;
+    return job->stones == 0 ? digest : gb_digest_add_number(digest, job->stones);
 }
 
 gb_status gb_make_plan(const gb_job *job, gb_arena *arena, gb_plan *plan,
@@ -206,6 +226,8 @@ gb_status gb_make_plan(const gb_job *job, gb_arena *arena, gb_plan *plan,
     gb_status status = gb_job_area_pace(job, &m2_s);
     if (status == GB_OK)
         status = take_all(job, arena, &p);
+    if (status == GB_OK)
+        status = take_stones(job, arena, &p);
     if (status != GB_OK)
         return status;
     gb_mix_plan *mixes = gb_arena_take(arena, job->mix_count + 1, sizeof *mixes);

@@ -18,6 +18,22 @@ const gb_why *gb_why_perimeter(gb_explainer *x, const gb_piece *piece);
 const gb_why *gb_why_blank_length(gb_explainer *x, const gb_piece *piece);
 const gb_why *gb_why_blank_width(gb_explainer *x, const gb_piece *piece);
 
+/* ---- stones.c: the stone of the piece that the row is about ------------------------ */
+
+const gb_why *gb_why_thickness(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_spare(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_stone_length(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_stone_width(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_stone_blank(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_cut_away(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_broken(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_ordered(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_stone_typical(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_stone_most(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_two_lift(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_freight(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_all_freight(gb_explainer *x, const gb_about *about);
+
 /* ---- layers.c: depths, volumes, needs ---------------------------------------------- */
 
 const gb_why *gb_why_count(gb_explainer *x, const gb_piece *piece);

@@ -316,13 +316,17 @@ const gb_why *gb_why_perimeter(gb_explainer *x, const gb_piece *p) {
 }
 
 const gb_why *gb_why_blank_length(gb_explainer *x, const gb_piece *p) {
-    double m = sizes_of(p).blank_length.m;
-    return p->shape.kind == GB_CIRCLE ? diameter(x, p)
-                                      : gb_fact(x, "blank_length", GB_LENGTH, m, AROUND);
+    if (p->shape.kind == GB_RECTANGLE)
+        return gb_why_length(x, p);
+    if (p->shape.kind == GB_CIRCLE)
+        return diameter(x, p);
+    return gb_fact(x, "blank_length", GB_LENGTH, sizes_of(p).blank_length.m, AROUND);
 }
 
 const gb_why *gb_why_blank_width(gb_explainer *x, const gb_piece *p) {
-    double m = sizes_of(p).blank_width.m;
-    return p->shape.kind == GB_CIRCLE ? diameter(x, p)
-                                      : gb_fact(x, "blank_width", GB_LENGTH, m, AROUND);
+    if (p->shape.kind == GB_RECTANGLE)
+        return gb_why_width(x, p);
+    if (p->shape.kind == GB_CIRCLE)
+        return diameter(x, p);
+    return gb_fact(x, "blank_width", GB_LENGTH, sizes_of(p).blank_width.m, AROUND);
 }

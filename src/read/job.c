@@ -80,6 +80,18 @@ static bool is_laid(const gb_piece *p) {
     return false;
 }
 
+static void check_stone(job_reader *r, gb_piece *p) {
+    gb_piece_stone *stone = &p->stone;
+    if (stone->at.line == 0 || stone->at.faulty)
+        return;
+    stone->stone = gb_stone_find(r->table, stone->of, r->base.file);
+    r->job->stones = gb_stones_digest(r->table);
+    if (!gb_has_shape(&p->shape))
+        gb_report(r->base.diags, r->base.file, stone->at.line,
+                  "the stone of '%s' has no size; give the piece a 'size' or a 'shape'",
+                  p->name);
+}
+
 /* A plain size is the shape of a rectangle. */
 static void take_size(job_reader *r, gb_piece *p) {
     p->shape.front = p->size[0];
@@ -106,6 +118,7 @@ static void check_piece(job_reader *r, gb_piece *p) {
                   "piece '%s' has no 'size', and a bed, slurry or slab needs one; add: "
                   "size = \"5 ft x 14 in\"",
                   p->name);
+    check_stone(r, p);
     if (sized && !p->shape.at.faulty)
         check_bedded(r, p);
 }

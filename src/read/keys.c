@@ -40,6 +40,7 @@ bool gb_print_keys(const char *kind, gb_text *to) {
     } FILES[] = {{"job", &GB_JOB_SCHEMA},
                  {"mixes", &GB_MIX_SCHEMA},
                  {"materials", &GB_MATERIAL_SCHEMA},
+                 {"stones", &GB_STONE_FILE_SCHEMA},
                  {"prices", &GB_PRICE_SCHEMA}};
     for (size_t i = 0; i < sizeof FILES / sizeof FILES[0]; i++) {
         if (strcmp(FILES[i].kind, kind) != 0)

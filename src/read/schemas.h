@@ -23,6 +23,12 @@ typedef struct gb_mix_file {
     size_t count;
 } gb_mix_file;
 
+typedef struct gb_stone_file {
+    size_t format;
+    gb_stone *list;
+    size_t count;
+} gb_stone_file;
+
 typedef struct gb_price_file {
     size_t format;
     size_t decimals;
@@ -40,6 +46,8 @@ extern const gb_schema GB_MATERIAL_SCHEMA;
 extern const gb_schema GB_MIX_SCHEMA;
 extern const gb_schema GB_MIX_ENTRY_SCHEMA; /* one mix, of a family or of a job */
 extern const gb_schema GB_PRICE_SCHEMA;
+extern const gb_schema GB_STONE_FILE_SCHEMA;
+extern const gb_schema GB_PIECE_STONE_SCHEMA; /* of a job's pieces */
 
 /* The words for gb_gauge_by, in its order. */
 extern const char *const GB_GAUGE_WORDS[];

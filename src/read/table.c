@@ -47,7 +47,7 @@ const char *gb_shown_file(const gb_mix_table *t, const char *file) {
     return inside && slash != NULL ? file + (slash - shipped) + 1 : file;
 }
 
-static gb_reader reader_of(const gb_mix_table *t, const char *file) {
+gb_reader gb_table_reader(const gb_mix_table *t, const char *file) {
     return (gb_reader){.file = file,
                        .arena = t->arena,
                        .diags = t->diags,
@@ -55,13 +55,12 @@ static gb_reader reader_of(const gb_mix_table *t, const char *file) {
                        .shown = gb_shown_file(t, file)};
 }
 
-static const char *path_of(gb_mix_table *t, const char *folder, const char *name,
-                           size_t name_length) {
+const char *gb_table_path(gb_mix_table *t, const char *folder, const char *name) {
     gb_text path;
     gb_text_init(&path, t->arena);
     gb_text_add(&path, folder);
     gb_text_add(&path, "/");
-    gb_text_add_bytes(&path, name, name_length);
+    gb_text_add(&path, name);
     gb_text_add(&path, ".cfg");
     if (path.failed)
         t->diags->no_memory = true;
@@ -111,12 +110,12 @@ static void read_materials(gb_mix_table *t) {
     t->materials_read = true;
     size_t faults = gb_diags_count(t->diags);
     for (size_t i = 0; i < t->folder_count; i++) {
-        const char *file = path_of(t, t->folders[i], MATERIALS, strlen(MATERIALS));
+        const char *file = gb_table_path(t, t->folders[i], MATERIALS);
         /* A user's folder may do without; the shipped one, the last, may not. */
         if (i + 1 < t->folder_count && access(file, F_OK) != 0)
             continue;
         gb_material_file read = {0};
-        gb_reader reader = reader_of(t, file);
+        gb_reader reader = gb_table_reader(t, file);
         if (!gb_read_file(&reader, &GB_MATERIAL_SCHEMA, &read))
             continue;
         check_materials(t, file, read.list, read.count);
@@ -136,6 +135,10 @@ const gb_material *gb_material_find(gb_mix_table *table, const char *name) {
 }
 
 /* ---- families -------------------------------------------------------------------- */
+
+bool gb_is_family(const char *name) {
+    return strcmp(name, MATERIALS) != 0 && strcmp(name, GB_STONES) != 0;
+}
 
 static bool plain_name(const char *name) {
     return name[strspn(name, "abcdefghijklmnopqrstuvwxyz0123456789-")] == '\0';
@@ -232,7 +235,7 @@ static gb_family *new_family(gb_mix_table *t, const char *name, const char *file
 static void read_family(gb_mix_table *t, gb_family *f) {
     read_materials(t);
     gb_mix_file read = {0};
-    gb_reader reader = reader_of(t, f->file);
+    gb_reader reader = gb_table_reader(t, f->file);
     size_t faults = gb_diags_count(t->diags);
     if (!gb_read_file(&reader, &GB_MIX_SCHEMA, &read)) {
         f->broken = true;
@@ -251,8 +254,8 @@ static gb_family *family_at(gb_mix_table *t, const char *name, size_t rank) {
     for (gb_family *f = t->families; f != NULL; f = f->next)
         if (f->rank == rank && strcmp(f->name, name) == 0)
             return f;
-    const char *path = path_of(t, t->folders[rank - 1], name, strlen(name));
-    if (strcmp(name, MATERIALS) == 0 || access(path, F_OK) != 0)
+    const char *path = gb_table_path(t, t->folders[rank - 1], name);
+    if (!gb_is_family(name) || access(path, F_OK) != 0)
         return NULL;
     gb_family *f = new_family(t, name, path, rank);
     if (f == NULL)

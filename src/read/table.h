@@ -2,7 +2,7 @@
 #ifndef READ_TABLE_H
 #define READ_TABLE_H
 
-#include "gaugebox/read.h"
+#include "read/reader.h"
 
 /* One family's file in one folder, or the mixes that a job holds itself. */
 typedef struct gb_family {
@@ -26,10 +26,24 @@ struct gb_mix_table {
     bool materials_read;
     bool materials_broken;
     uint64_t materials_digest;
+    gb_stone *stones; /* of all folders, in order of search */
+    size_t stone_count;
+    bool stones_read;
+    bool stones_broken;
+    uint64_t stones_digest;
     gb_family *families;
     gb_family *own; /* of the job that is being read; NULL: none */
     gb_places *places;
 };
+
+/* FOLDER/NAME.cfg, and a reader of it that keeps places when the table does. */
+const char *gb_table_path(gb_mix_table *t, const char *folder, const char *name);
+gb_reader gb_table_reader(const gb_mix_table *t, const char *file);
+
+/* The file of stones, and whether a name is that of a family, which it and the materials'
+   are not. */
+#define GB_STONES "stones"
+bool gb_is_family(const char *name);
 
 /* The file as places name it: a shipped one from the name of its folder on. */
 const char *gb_shown_file(const gb_mix_table *t, const char *file);

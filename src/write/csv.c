@@ -14,6 +14,7 @@ static const struct {
     {"takeoff", GB_ROW_WALL_BLOCKS},
     {"takeoff", GB_ROW_CORE_BLOCKS},
     {"takeoff", GB_ROW_SUPPLY_BLOCKS},
+    {"takeoff", GB_ROW_STONE_LINE},
     {"price", GB_ROW_BUY},
     {"price", GB_ROW_NOT_SOLD},
     {"price", GB_ROW_GOODS},

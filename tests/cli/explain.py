@@ -271,7 +271,7 @@ def can_fail(folder, mixes, reference):
 
 def main(folder, mixes):
     reference = "\n".join(open(f).read() for f in glob.glob(folder + "/*.keys"))
-    reference = reference.replace("when\n      left out", "when left out")
+    reference = re.sub(r"when\s+left\s+out:\s+", "when left out: ", reference)
     sheets = sorted(glob.glob(folder + "/*.sheet.json"))
     counts = [0, 0, 0]
     for path in sheets:

@@ -27,15 +27,15 @@ NOT_OURS = [
     "for more information.", "Try `", "' or `",
 ]
 # Choices of options, as they are typed.
-TYPED = ["us|metric", "text|json|csv", "job|mixes|materials|prices"]
+TYPED = ["us|metric", "text|json|csv", "job|mixes|materials|stones|prices"]
 COMMANDS = ["sheet", "takeoff", "price", "mix", "check", "keys", "starter"]
-KINDS_OF_FILE = ["job", "mixes", "materials", "prices"]
+KINDS_OF_FILE = ["job", "mixes", "materials", "stones", "prices"]
 LAYER_KINDS = set("bed slurry joint pointing slab core volume".split())
 
 
 def ids_in(folder):
     return sorted(f"{file.stem}/{name}" for file in folder.glob("*.cfg")
-                  if file.stem != "materials"
+                  if file.stem not in ("materials", "stones")
                   for name in re.findall(r'\{ name = "([^"]+)"', file.read_text()))
 
 
