@@ -41,10 +41,11 @@ static gb_status count_wall(const gb_wall *w, gb_blocks *b) {
         status = gb_count_up(gb_wall_length(w).m, w->nominal[0].m / 2.0, &halves);
     if (status != GB_OK)
         return status;
+    size_t pairs = courses / 2;
     bool odd = courses % 2 == 1 && halves % 2 == 1 && w->ends >= 2;
     b->courses = (double)courses;
     b->per_course = (double)halves;
-    b->half = (double)w->ends * (double)(courses / 2) + (odd ? 1.0 : 0.0);
+    b->half = (double)w->ends * (double)pairs + (odd ? 1.0 : 0.0);
     return GB_OK;
 }
 

@@ -282,8 +282,14 @@ static const gb_why *to_piece(gb_explainer *x, const gb_about *a) {
                   GB_INPUTS(to), .of = to->of);
 }
 static const gb_why *covered_share(gb_explainer *x, const gb_about *a) {
-    return GB_WHY(x, "covered", GB_SHARE, a->stretch->to - a->stretch->from, "to - from",
-                  GB_INPUTS(gb_why_to(x, a), gb_why_from(x, a)));
+    const gb_take *t = a->stretch->take;
+    double pieces = a->stretch->to - a->stretch->from;
+    const gb_why *to = gb_why_to(x, a);
+    const gb_why *from = gb_why_from(x, a);
+    if (t->units > 1.0)
+        return GB_WHY(x, "covered", GB_SHARE, pieces / t->units, "(to - from) / count",
+                      GB_INPUTS(to, from, gb_why_count(x, t->piece)));
+    return GB_WHY(x, "covered", GB_SHARE, pieces, "to - from", GB_INPUTS(to, from));
 }
 static const gb_why *covered_area(gb_explainer *x, const gb_about *a) {
     const gb_take *t = a->stretch->take;

@@ -88,7 +88,8 @@ typedef struct walled {
 
 static walled wall_of(const gb_take *t) {
     const gb_layer *l = t->layer->kind == GB_BLOCK ? t->layer : gb_block_layer(t->piece);
-    return (walled){l == NULL ? NULL : &l->wall, t->piece->name};
+    static const gb_wall NONE = {.courses = 0};
+    return (walled){l == NULL ? &NONE : &l->wall, t->piece->name};
 }
 
 static const gb_why *wall_size(gb_explainer *x, walled w, const char *name,
