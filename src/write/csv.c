@@ -9,11 +9,23 @@ static const struct {
     const char *kind;
     gb_row_code code;
 } LINES[] = {
-    {"takeoff", GB_ROW_LAYER_LAID}, {"takeoff", GB_ROW_LAYER_VOLUME},
-    {"takeoff", GB_ROW_STONE_LINE}, {"price", GB_ROW_BUY},
-    {"price", GB_ROW_NOT_SOLD},     {"price", GB_ROW_GOODS},
-    {"price", GB_ROW_TAX},          {"price", GB_ROW_DELIVERY},
-    {"price", GB_ROW_TOTAL},        {"price", GB_ROW_TOTAL_WITHOUT},
+    {"takeoff", GB_ROW_LAYER_LAID},
+    {"takeoff", GB_ROW_LAYER_VOLUME},
+    {"takeoff", GB_ROW_LOOSE_LAID},
+    {"takeoff", GB_ROW_LOOSE_FILLED},
+    {"takeoff", GB_ROW_LOOSE_DUG},
+    {"takeoff", GB_ROW_LOOSE_DUG_VOLUME},
+    {"takeoff", GB_ROW_LOOSE_CLOTH},
+    {"takeoff", GB_ROW_LOOSE_ROD},
+    {"takeoff", GB_ROW_LOOSE_SEALANT},
+    {"takeoff", GB_ROW_STONE_LINE},
+    {"price", GB_ROW_BUY},
+    {"price", GB_ROW_NOT_SOLD},
+    {"price", GB_ROW_GOODS},
+    {"price", GB_ROW_TAX},
+    {"price", GB_ROW_DELIVERY},
+    {"price", GB_ROW_TOTAL},
+    {"price", GB_ROW_TOTAL_WITHOUT},
 };
 
 enum { MOST_COLUMNS = 64 };
