@@ -3,6 +3,7 @@
 #define GAUGEBOX_JOB_H
 
 #include "gaugebox/layer.h"
+#include "gaugebox/loose.h"
 #include "gaugebox/sand.h"
 #include "gaugebox/shape.h"
 #include "gaugebox/stone.h"
@@ -94,6 +95,8 @@ typedef struct gb_piece {
     gb_piece_stone stone;
     const gb_layer *layers;
     size_t layer_count;
+    gb_loose *loose; /* layers that no mix fills */
+    size_t loose_count;
     gb_origin at;
 } gb_piece;
 

@@ -271,6 +271,13 @@ typedef struct gb_stone_take {
     gb_stone_size size;
 } gb_stone_take;
 
+/* A layer that no mix fills. */
+typedef struct gb_loose_take {
+    const gb_piece *piece;
+    const gb_loose *loose;
+    gb_loose_size size;
+} gb_loose_take;
+
 typedef struct gb_plan {
     const gb_job *job;
     uint64_t digest; /* of the job, its mixes and the program's version */
@@ -278,6 +285,8 @@ typedef struct gb_plan {
     size_t take_count;
     const gb_mix_plan *mixes;
     size_t mix_count;
+    const gb_loose_take *loose;
+    size_t loose_count;
     const gb_stone_take *stones;
     size_t stone_count;
     const gb_supply_need *supplies;

@@ -115,6 +115,7 @@ typedef struct gb_about {
     const gb_cover *cover;
     const gb_supply_need *supply;
     const gb_stone_take *stone;
+    const gb_loose_take *loose;
     const gb_buy_line *line;
 } gb_about;
 

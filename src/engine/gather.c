@@ -137,6 +137,16 @@ void gb_gather_supplies(const gb_job *job, const gb_mix_plan *mix, gb_supplies *
     gather_additions(job, mix, s);
 }
 
+void gb_gather_loose(const gb_loose_take *take, gb_supplies *s) {
+    const gb_material *material = take->loose->material;
+    gb_supply_need need = {.material = material,
+                           .mass = take->size.mass,
+                           .loose = {GB_NONE},
+                           .pack = {GB_NONE}};
+    if (material != NULL)
+        gb_add_supply(s, &need);
+}
+
 void gb_waste_supplies(const gb_job *job, gb_supplies *s) {
     gb_lying lying = gb_job_lying(job);
     for (size_t i = 0; i < s->count; i++) {

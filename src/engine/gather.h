@@ -24,6 +24,9 @@ void gb_add_supply(gb_supplies *supplies, const gb_supply_need *need);
 /* Adds what the batches of one mix take, before the material's own waste. */
 void gb_gather_supplies(const gb_job *job, const gb_mix_plan *mix, gb_supplies *supplies);
 
+/* Adds the material of a layer that no mix fills, if it has one. */
+void gb_gather_loose(const gb_loose_take *take, gb_supplies *supplies);
+
 /* Adds each material's own waste and its moisture, and takes the job's packs. */
 void gb_waste_supplies(const gb_job *job, gb_supplies *supplies);
 

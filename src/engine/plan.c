@@ -86,6 +86,29 @@ static gb_status take_stones(const gb_job *job, gb_arena *arena, gb_plan *plan) 
     return GB_OK;
 }
 
+static gb_status take_loose(const gb_job *job, gb_arena *arena, gb_plan *plan) {
+    size_t count = 0;
+    for (size_t i = 0; i < job->piece_count; i++)
+        count += job->pieces[i].loose_count;
+    gb_loose_take *takes = gb_arena_take(arena, count + 1, sizeof *takes);
+    if (takes == NULL)
+        return GB_NO_MEMORY;
+    plan->loose = takes;
+    for (size_t i = 0; i < job->piece_count; i++) {
+        const gb_piece *piece = &job->pieces[i];
+        for (size_t k = 0; k < piece->loose_count; k++) {
+            gb_loose_take *t = &takes[plan->loose_count];
+            *t = (gb_loose_take){.piece = piece, .loose = &piece->loose[k]};
+            gb_status status = gb_measure_loose(t->loose, &piece->shape, piece->count,
+                                                gb_job_lying(job), &t->size);
+            if (status != GB_OK)
+                return status;
+            plan->loose_count++;
+        }
+    }
+    return GB_OK;
+}
+
 const gb_own_label *gb_job_label(const gb_job *job, const gb_mix *mix) {
     for (size_t i = 0; i < job->label_count; i++)
         if (strcmp(job->labels[i].mix.text, mix->id) == 0)
@@ -189,7 +212,7 @@ static gb_status plan_mix(const gb_job *job, const gb_mix *mix, double m2_s,
 }
 
 static gb_status plan_supplies(const gb_job *job, gb_arena *arena, gb_plan *plan) {
-    size_t room = 1;
+    size_t room = 1 + plan->loose_count;
     for (size_t i = 0; i < plan->mix_count; i++)
         room += 1 + plan->mixes[i].need.mix->part_count +
                 plan->mixes[i].need.mix->addition_count;
@@ -201,6 +224,8 @@ static gb_status plan_supplies(const gb_job *job, gb_arena *arena, gb_plan *plan
         plan->water.m3 +=
             gb_water_used(&plan->mixes[i], gb_job_moisture(job)).kg / GB_WATER_KG_M3;
     }
+    for (size_t i = 0; i < plan->loose_count; i++)
+        gb_gather_loose(&plan->loose[i], &s);
     gb_waste_supplies(job, &s);
     plan->supplies = s.rows;
     plan->supply_count = s.count;
@@ -228,6 +253,8 @@ gb_status gb_make_plan(const gb_job *job, gb_arena *arena, gb_plan *plan,
         status = take_all(job, arena, &p);
     if (status == GB_OK)
         status = take_stones(job, arena, &p);
+    if (status == GB_OK)
+        status = take_loose(job, arena, &p);
     if (status != GB_OK)
         return status;
     gb_mix_plan *mixes = gb_arena_take(arena, job->mix_count + 1, sizeof *mixes);

@@ -34,6 +34,20 @@ const gb_why *gb_why_two_lift(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_freight(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_all_freight(gb_explainer *x, const gb_about *about);
 
+/* ---- loose.c: the layer without a mix that the row is about ------------------------ */
+
+const gb_why *gb_why_cloth(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_lap(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_loose_depth(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_loose_net(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_loose_ordered(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_loose_mass(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_lift(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_lifts(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_rod(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_tube(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_tubes(gb_explainer *x, const gb_about *about);
+
 /* ---- layers.c: depths, volumes, needs ---------------------------------------------- */
 
 const gb_why *gb_why_count(gb_explainer *x, const gb_piece *piece);

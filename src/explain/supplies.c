@@ -61,11 +61,26 @@ static size_t takings_of(gb_explainer *x, const gb_plan *plan, size_t mix,
     return n;
 }
 
+/* What layers that no mix fills take of it. */
+static size_t loose_of(gb_explainer *x, const gb_plan *plan, const gb_supply_need *s,
+                       const gb_why **to) {
+    size_t n = 0;
+    for (size_t i = 0; i < plan->loose_count; i++) {
+        const gb_loose_take *t = &plan->loose[i];
+        const gb_about a = {.plan = plan, .piece = t->piece, .loose = t};
+        if (s->material != NULL && t->loose->material != NULL &&
+            strcmp(t->loose->material->name, s->material->name) == 0)
+            to[n++] = gb_why_loose_mass(x, &a);
+    }
+    return n;
+}
+
 static const gb_why *batched(gb_explainer *x, const gb_plan *plan,
                              const gb_supply_need *s) {
-    const gb_why **all =
-        gb_arena_take(x->arena, plan->mix_count * (GB_MOST_PARTS + GB_MOST_ADDITIONS) + 1,
-                      sizeof(const gb_why *));
+    const gb_why **all = gb_arena_take(
+        x->arena,
+        plan->mix_count * (GB_MOST_PARTS + GB_MOST_ADDITIONS) + plan->loose_count + 1,
+        sizeof(const gb_why *));
     size_t n = 0;
     double kg = 0;
     if (all == NULL) {
@@ -74,6 +89,7 @@ static const gb_why *batched(gb_explainer *x, const gb_plan *plan,
     }
     for (size_t i = 0; i < plan->mix_count; i++)
         n += takings_of(x, plan, i, s, &all[n]);
+    n += loose_of(x, plan, s, &all[n]);
     for (size_t i = 0; i < n; i++)
         kg += all[i] == NULL ? 0 : all[i]->value;
     return GB_WHY(x, "batched", GB_MASS, kg, "sum()", .inputs = all, .input_count = n,

@@ -1,5 +1,6 @@
 #include "read/diag.h"
 #include "read/layer_rules.h"
+#include "read/loose_rules.h"
 #include "read/nearest.h"
 #include "read/reader.h"
 #include "read/sand_rules.h"
@@ -119,6 +120,14 @@ static void check_piece(job_reader *r, gb_piece *p) {
                   "size = \"5 ft x 14 in\"",
                   p->name);
     check_stone(r, p);
+    for (size_t i = 0; i < p->loose_count; i++)
+        gb_check_loose(r->table, r->base.diags, r->base.file, sized, &p->loose[i]);
+    if (p->layer_count == 0 && p->loose_count == 0 && p->stone.at.line == 0 &&
+        !p->at.inner)
+        gb_report(r->base.diags, r->base.file, p->at.line,
+                  "piece '%s' takes nothing; add its 'layers', what is 'loose', or its "
+                  "'stone'",
+                  p->name);
     if (sized && !p->shape.at.faulty)
         check_bedded(r, p);
 }

@@ -45,12 +45,16 @@ extern const gb_schema GB_LEVELS_SCHEMA;
 extern const gb_schema GB_MATERIAL_SCHEMA;
 extern const gb_schema GB_MIX_SCHEMA;
 extern const gb_schema GB_MIX_ENTRY_SCHEMA; /* one mix, of a family or of a job */
+extern const gb_schema GB_LOOSE_SCHEMA;     /* of a job's pieces */
 extern const gb_schema GB_PRICE_SCHEMA;
 extern const gb_schema GB_STONE_FILE_SCHEMA;
 extern const gb_schema GB_PIECE_STONE_SCHEMA; /* of a job's pieces */
 
 /* The words for gb_gauge_by, in its order. */
 extern const char *const GB_GAUGE_WORDS[];
+
+/* The words for gb_loose_kind. */
+extern const char *const GB_LOOSE_WORDS[];
 
 /* The words for gb_form_kind and for gb_shape_kind. */
 extern const char *const GB_FORM_WORDS[];

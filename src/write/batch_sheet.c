@@ -264,6 +264,13 @@ gb_status gb_batch_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
                          gb_sheet *sheet) {
     gb_builder b;
     gb_builder_init(&b, style, arena);
+    if (plan->mix_count == 0) {
+        GB_ADD_BARE(&b, NO_MIX_TITLE);
+        GB_ADD(&b, SITE, gb_txt("name", plan->job->site.name));
+        GB_ADD(&b, PLAN, gb_number_fig(&b, "number", plan->digest));
+        GB_ADD_BARE(&b, NO_MIX);
+        gb_end_block(&b);
+    }
     for (size_t i = 0; i < plan->mix_count; i++) {
         const gb_mix_plan *p = &plan->mixes[i];
         b.about = (gb_about){.plan = plan, .mix = p};

@@ -1,5 +1,6 @@
 #include "write/gauge_rows.h"
 #include "write/layer_rows.h"
+#include "write/loose_rows.h"
 
 #include <math.h>
 
@@ -50,11 +51,14 @@ static void add_pieces(gb_builder *b, const gb_plan *plan) {
     GB_ADD(b, SITE, gb_txt("name", plan->job->site.name));
     GB_ADD(b, PLAN, gb_number_fig(b, "number", plan->digest));
     size_t t = 0;
+    size_t l = 0;
     for (size_t i = 0; i < plan->job->piece_count; i++) {
         const gb_piece *piece = &plan->job->pieces[i];
         add_piece(b, piece);
         for (; t < plan->take_count && plan->takes[t].piece == piece; t++)
             add_layer(b, &plan->takes[t]);
+        for (; l < plan->loose_count && plan->loose[l].piece == piece; l++)
+            gb_add_loose(b, &plan->loose[l]);
     }
     gb_end_block(b);
 }
@@ -129,7 +133,8 @@ static void add_supply(gb_builder *b, const gb_supply_need *s) {
             b, SUPPLY_BAGS, material, mass,
             gb_num("packs", GB_SHOW_COUNT, gb_round(s->mass.kg / s->pack.kg, 1, GB_UP)),
             gb_num("pack", GB_SHOW_MASS, s->pack.kg));
-    else if (s->material != NULL && s->material->kind == GB_SAND)
+    else if (s->material != NULL &&
+             (s->material->kind == GB_SAND || s->material->kind == GB_COARSE))
         GB_ADD(b, SUPPLY_LOOSE, material, mass,
                gb_num("volume", GB_SHOW_VOLUME, s->loose.m3));
     else if (s->material != NULL && s->material->kind > GB_CARBON_BLACK)
@@ -139,6 +144,13 @@ static void add_supply(gb_builder *b, const gb_supply_need *s) {
         GB_ADD(b, SUPPLY_MASS, material, mass);
 }
 
+static void add_needs(gb_builder *b, const gb_plan *plan) {
+    GB_ADD_BARE(b, NEEDS_TITLE);
+    for (size_t i = 0; i < plan->mix_count; i++)
+        add_need(b, &plan->mixes[i], gb_job_lying(plan->job));
+    gb_end_block(b);
+}
+
 gb_status gb_takeoff_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
                            gb_sheet *sheet) {
     gb_builder b;
@@ -146,17 +158,16 @@ gb_status gb_takeoff_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
     b.about.plan = plan;
     add_pieces(&b, plan);
     add_stones(&b, plan);
-    GB_ADD_BARE(&b, NEEDS_TITLE);
-    for (size_t i = 0; i < plan->mix_count; i++)
-        add_need(&b, &plan->mixes[i], gb_job_lying(plan->job));
-    gb_end_block(&b);
+    if (plan->mix_count > 0)
+        add_needs(&b, plan);
     GB_ADD_BARE(&b, SUPPLIES_TITLE);
     for (size_t i = 0; i < plan->supply_count; i++)
         add_supply(&b, &plan->supplies[i]);
     for (size_t i = 0; i < plan->take_count; i++)
         gb_add_block_supply(&b, &plan->takes[i]);
-    GB_ADD(&b, TOTAL_WATER,
-           gb_num("water", GB_SHOW_WATER, plan->water.m3 * GB_WATER_KG_M3));
+    if (plan->mix_count > 0)
+        GB_ADD(&b, TOTAL_WATER,
+               gb_num("water", GB_SHOW_WATER, plan->water.m3 * GB_WATER_KG_M3));
     gb_end_block(&b);
     return gb_finish_sheet(&b, "takeoff", sheet);
 }
