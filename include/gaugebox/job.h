@@ -2,6 +2,7 @@
 #ifndef GAUGEBOX_JOB_H
 #define GAUGEBOX_JOB_H
 
+#include "gaugebox/layer.h"
 #include "gaugebox/loose.h"
 #include "gaugebox/sand.h"
 #include "gaugebox/shape.h"
@@ -59,7 +60,19 @@ typedef struct gb_layer {
     gb_back back;           /* slurry */
     gb_length joint_length; /* joint and pointing: in all, per piece */
     gb_length joint_width;
-    gb_volume volume; /* core and plain volume: per piece */
+    /* The same, told by the piece's area: one flag of an even layout, along x across; or
+       length of joint by area; or the share of the area that is joint. */
+    gb_length flag[2];
+    gb_joint_rate joint_rate;
+    gb_share joint_share;
+    gb_volume volume;  /* core and plain volume: per piece */
+    gb_slope fall;     /* bed and slab: how much deeper it gets from the front on */
+    gb_length face[2]; /* parge: length x height of the wall of one piece, or: */
+    gb_area face_area;
+    gb_wall wall;     /* block */
+    gb_cores cores;   /* core */
+    gb_form form;     /* slab */
+    gb_levels levels; /* bed */
     gb_origin at;
 } gb_layer;
 

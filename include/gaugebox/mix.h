@@ -72,6 +72,8 @@ typedef enum gb_layer_kind {
     GB_POINTING, /* a joint that was raked, packed by hand */
     GB_SLAB,
     GB_CORE,
+    GB_PARGE, /* mortar on the face of a wall */
+    GB_BLOCK, /* mortar between block */
     GB_VOLUME_LAYER,
     GB_LAYER_KINDS
 } gb_layer_kind;

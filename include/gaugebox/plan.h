@@ -15,6 +15,7 @@ typedef struct gb_take {
     gb_length depth;    /* mean; NaN for layers without one */
     gb_length depth_se; /* standard error of the mean; 0 for a single depth */
     gb_volume each;     /* volume in one piece */
+    gb_share spread;    /* one standard error of it, from depths or cores; 0 when sure */
     gb_volume net;      /* units * each */
 } gb_take;
 
@@ -28,11 +29,40 @@ gb_area gb_bedded_area(const gb_piece *piece);
 gb_length gb_usual_slurry(gb_back back);
 
 /* Depth of a layer: mean and standard error of the measured depths,
-   se = s / sqrt(n), s with n - 1. A slurry without a stated depth takes the usual one. */
+   se = s / sqrt(n), s with n - 1. A slurry without a stated depth takes the usual one;
+   a bed between levels has theirs. */
 void gb_layer_depth(const gb_layer *layer, gb_length *mean, gb_length *se);
 
 /* True for what fills a joint: its length, width and depth are its size. */
 bool gb_is_joint(gb_layer_kind kind);
+
+/* The depth of a layer where it lies: with a fall, depth + fall * the mean distance of
+   the bedded area from its front; of a wedge the mean of both ends. */
+gb_length gb_laid_depth(const gb_piece *piece, const gb_layer *layer, gb_length depth);
+
+/* How the joints of a layer are told. */
+typedef enum gb_joint_way {
+    GB_JOINT_BY_LENGTH,
+    GB_JOINT_BY_FLAG,
+    GB_JOINT_BY_RATE,
+    GB_JOINT_BY_SHARE
+} gb_joint_way;
+gb_joint_way gb_joint_way_of(const gb_layer *layer);
+
+/* The face of a parged wall of one piece. */
+gb_area gb_parged_face(const gb_layer *layer);
+
+/* The block layer of a piece; NULL when it has none. */
+const gb_layer *gb_block_layer(const gb_piece *piece);
+
+/* How many blocks of one piece have their cores filled, a half counted as a half, and the
+   grout that fills all cells of one. NaN when neither is known. */
+double gb_core_blocks(const gb_piece *piece, const gb_layer *layer);
+gb_volume gb_core_each(const gb_piece *piece, const gb_layer *layer);
+/* Block to order for all pieces: so many of each, with the spare, counted up. */
+double gb_ordered(const gb_take *take, double blocks);
+/* True when that is the usual grout for the width, and not stated. */
+bool gb_usual_cores(const gb_layer *layer);
 
 /* Takes off one layer. GB_NOT_POSITIVE when a size it needs is not over zero. */
 gb_status gb_take_off(const gb_piece *piece, const gb_layer *layer,
@@ -128,14 +158,16 @@ typedef enum gb_caution_code {
     GB_C_LIFE_TOO_SHORT,  /* the crew places less than that within the life */
     GB_C_LIFE_SHORT,      /* the crew places less than a bag within the life */
     GB_C_SCORED_THIN,     /* slurry on a scored back thinner than usual */
-    GB_C_DEPTH_SPREAD,    /* measured depths differ by more than the bed can tell */
-    GB_C_NO_PACE,         /* no pace: the working life was not checked */
-    GB_C_SAND_TOO_WET,    /* the pile brings more water than the mix may hold */
-    GB_C_BUCKET_HEAVY,    /* a level bucket weighs more than one person should lift */
-    GB_C_SHOVELS_DIFFER,  /* the counts of the shovel's calibration */
-    GB_C_COLOUR_PARTS,    /* coloured, and batches of part bags */
-    GB_C_COLOUR_STRONG,   /* pigment beyond what masonry cement takes */
-    GB_C_CARBON_BLACK,    /* carbon black beyond what cement takes */
+    GB_C_BED_THIN,        /* the bed of one tread, by its levels */
+    GB_C_BED_THICK,
+    GB_C_DEPTH_SPREAD,   /* measured depths differ by more than the bed can tell */
+    GB_C_NO_PACE,        /* no pace: the working life was not checked */
+    GB_C_SAND_TOO_WET,   /* the pile brings more water than the mix may hold */
+    GB_C_BUCKET_HEAVY,   /* a level bucket weighs more than one person should lift */
+    GB_C_SHOVELS_DIFFER, /* the counts of the shovel's calibration */
+    GB_C_COLOUR_PARTS,   /* coloured, and batches of part bags */
+    GB_C_COLOUR_STRONG,  /* pigment beyond what masonry cement takes */
+    GB_C_CARBON_BLACK,   /* carbon black beyond what cement takes */
     GB_C_ANTIFREEZE,
     GB_C_CHLORIDE,
     GB_C_COLD_40, /* masonry bands, TMS 602 */
@@ -171,6 +203,8 @@ typedef struct gb_caution {
     gb_kind kind; /* of value and limit; GB_KINDS when there are none, or plain ratios */
     double value;
     double limit;
+    const gb_take *take; /* of a bed by levels, and the tread, from 0; else NULL */
+    size_t tread;
     const char *source; /* a standard, a book, or "common practice" */
 } gb_caution;
 

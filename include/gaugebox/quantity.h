@@ -29,6 +29,17 @@ typedef struct gb_duration {
 typedef struct gb_speed {
     double m_s;
 } gb_speed;
+/* Rise over run. */
+typedef struct gb_slope {
+    double of_run;
+} gb_slope;
+/* Length of joint, and volume of mortar, in an area of wall or floor. */
+typedef struct gb_joint_rate {
+    double m_m2;
+} gb_joint_rate;
+typedef struct gb_mortar_rate {
+    double m3_m2;
+} gb_mortar_rate;
 /* A part of a whole: 0.07 is 7 %. */
 typedef struct gb_share {
     double of_one;
@@ -51,6 +62,8 @@ typedef enum gb_kind {
     GB_TREAD_PACE,  /* treads/s */
     GB_AREA_PACE,   /* m2/s */
     GB_VOLUME_PACE, /* m3/s */
+    GB_JOINT_RATE,  /* m/m2 */
+    GB_MORTAR_RATE, /* m3/m2 */
     GB_KINDS
 } gb_kind;
 

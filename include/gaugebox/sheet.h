@@ -20,9 +20,11 @@ typedef enum gb_show {
     GB_SHOW_QUARTERS,
     GB_SHOW_PARTS, /* volumes in a proportion, as they were stated */
     GB_SHOW_LENGTH,
-    GB_SHOW_RUN,         /* a long length, tenths of ft or m */
-    GB_SHOW_AREA,        /* US: 2 decimals of ft2 */
-    GB_SHOW_AREA_HALF,   /* US: halves of ft2, as a helper reads them */
+    GB_SHOW_RUN,       /* a long length, tenths of ft or m */
+    GB_SHOW_AREA,      /* US: 2 decimals of ft2 */
+    GB_SHOW_AREA_HALF, /* US: halves of ft2, as a helper reads them */
+    GB_SHOW_JOINT_RATE,
+    GB_SHOW_MORTAR_RATE, /* US: ft3 in 100 ft2 */
     GB_SHOW_VOLUME,      /* US: 2 decimals of ft3, 3 below 1 */
     GB_SHOW_VOLUME_FINE, /* US: 3 decimals of ft3 */
     GB_SHOW_BULK,        /* loose material to order: yd3 or m3 */
@@ -102,6 +104,7 @@ typedef struct gb_about {
     gb_amount amount;
     size_t batch;
     size_t part;
+    size_t tread; /* of a bed by levels, from 0 */
     gb_share moisture;
     gb_which_water water;
     const gb_stretch *stretch;

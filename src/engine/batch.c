@@ -177,6 +177,9 @@ void gb_check_first(const gb_mix_plan *mix, gb_first_check *check) {
         return;
     const gb_stretch *s = &b->batches[0].stretches[0];
     size_t pieces = 0;
+    /* Beds by level differ, and no count of treads tells how deep they are. */
+    if (s->take->layer->levels.block_count > 1)
+        return;
     if (s->take->layer->kind != GB_BED || gb_count_down(s->to, 1.0, &pieces) != GB_OK)
         return;
     /* A quarter of the next one or more is worth telling, and then so is its lack. */

@@ -31,6 +31,8 @@ static const struct {
     [GB_C_LIFE_TOO_SHORT] = {GB_STOP, GB_DURATION, PRACTICE},
     [GB_C_LIFE_SHORT] = {GB_CAUTION, GB_DURATION, PRACTICE},
     [GB_C_SCORED_THIN] = {GB_NOTE, GB_LENGTH, PRACTICE},
+    [GB_C_BED_THIN] = {GB_CAUTION, GB_LENGTH, PRACTICE},
+    [GB_C_BED_THICK] = {GB_CAUTION, GB_LENGTH, PRACTICE},
     [GB_C_DEPTH_SPREAD] = {GB_CAUTION, GB_SHARE, PRACTICE},
     [GB_C_NO_PACE] = {GB_NOTE, GB_KINDS, PRACTICE},
     [GB_C_SAND_TOO_WET] = {GB_STOP, GB_SHARE, PRACTICE},
@@ -203,6 +205,37 @@ void gb_weather_cautions(const gb_weather *w, bool slurry, gb_caution_list *to) 
         gb_add_caution(to, GB_C_FROST_DUE, w->low.c, fahrenheit(32));
     if (w->rain)
         gb_add_caution(to, GB_C_RAIN, GB_NONE, GB_NONE);
+}
+
+static bool tread_caution(const gb_take *t, size_t tread, gb_caution *c) {
+    const gb_levels *l = &t->layer->levels;
+    double bed = gb_level_bed(l, tread);
+    bool thin = bed < l->least.m && gb_under(bed / l->least.m, 1.0);
+    if (!thin && !gb_over(bed / l->most.m, 1.0))
+        return false;
+    gb_caution_code code = thin ? GB_C_BED_THIN : GB_C_BED_THICK;
+    *c = (gb_caution){.code = code,
+                      .severity = CODES[code].severity,
+                      .kind = CODES[code].kind,
+                      .value = bed,
+                      .limit = thin ? l->least.m : l->most.m,
+                      .source = CODES[code].source,
+                      .take = t,
+                      .tread = tread};
+    return true;
+}
+
+size_t gb_level_cautions(const gb_need *need, gb_caution *list) {
+    size_t n = 0;
+    gb_caution c;
+    for (size_t i = 0; i < need->take_count; i++)
+        for (size_t k = 0; k < need->takes[i]->layer->levels.block_count; k++)
+            if (tread_caution(need->takes[i], k, &c)) {
+                if (list != NULL)
+                    list[n] = c;
+                n++;
+            }
+    return n;
 }
 
 static void depth_cautions(const gb_need *need, gb_caution_list *to) {

@@ -23,4 +23,8 @@ void gb_entry_cautions(const gb_mix *mix, gb_caution_list *to);
 /* Those that the plan of one mix raises. */
 void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list *to);
 
+/* One for each tread whose bed between levels is too thin or too thick, as many as it
+   returns; NULL counts alone. */
+size_t gb_level_cautions(const gb_need *need, gb_caution *list);
+
 #endif

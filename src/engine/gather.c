@@ -11,11 +11,9 @@ static double waste_of(const gb_job *job, const char *name) {
     return 0;
 }
 
-/* One standard error of a take's volume: the depth's own, times the area it lies on. A
-   slurry on both faces and a joint scale the same way, so the depth's relative error is
-   the volume's. */
+/* One standard error of a take's volume. */
 static double spread_of(const gb_take *take) {
-    return take->depth_se.m > 0 ? take->net.m3 * take->depth_se.m / take->depth.m : 0;
+    return take->net.m3 * take->spread.of_one;
 }
 
 gb_status gb_gather(const gb_job *job, const gb_mix *mix, const gb_take *takes,

@@ -152,20 +152,23 @@ static bool all_slurry(const gb_need *need) {
     return true;
 }
 
-static gb_status keep_cautions(const gb_caution_list *list, gb_arena *arena,
-                               gb_cautions *cautions) {
-    gb_caution *kept = gb_arena_take(arena, list->count + 1, sizeof *kept);
+/* Behind those of the list, one for each tread of the need that is flagged. */
+static gb_status keep_cautions(const gb_caution_list *list, const gb_need *need,
+                               gb_arena *arena, gb_cautions *cautions) {
+    size_t treads = gb_level_cautions(need, NULL);
+    gb_caution *kept = gb_arena_take(arena, list->count + treads + 1, sizeof *kept);
     if (kept == NULL)
         return GB_NO_MEMORY;
     memcpy(kept, list->list, list->count * sizeof *kept);
-    *cautions = (gb_cautions){kept, list->count};
+    (void)gb_level_cautions(need, kept + list->count);
+    *cautions = (gb_cautions){kept, list->count + treads};
     return GB_OK;
 }
 
 gb_status gb_mix_cautions(const gb_mix *mix, gb_arena *arena, gb_cautions *cautions) {
     gb_caution_list list = {.count = 0};
     gb_entry_cautions(mix, &list);
-    return keep_cautions(&list, arena, cautions);
+    return keep_cautions(&list, &(gb_need){.take_count = 0}, arena, cautions);
 }
 
 static gb_status gauge_mix(const gb_job *job, const gb_mix *mix, gb_arena *arena,
@@ -205,7 +208,7 @@ static gb_status plan_mix(const gb_job *job, const gb_mix *mix, double m2_s,
     gb_caution_list cautions = {.count = 0};
     gb_weather_cautions(&job->weather, p->is_slurry, &cautions);
     gb_plan_cautions(job, p, &cautions);
-    return keep_cautions(&cautions, arena, &p->cautions);
+    return keep_cautions(&cautions, &p->need, arena, &p->cautions);
 }
 
 static gb_status plan_supplies(const gb_job *job, gb_arena *arena, gb_plan *plan) {

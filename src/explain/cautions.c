@@ -73,6 +73,9 @@ const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
     case GB_C_SCORED_THIN:
     case GB_C_DEPTH_SPREAD:
         return of_layer(x, a);
+    case GB_C_BED_THIN:
+    case GB_C_BED_THICK:
+        return gb_why_level_bed(x, c->take, c->tread);
     case GB_C_SAND_TOO_WET:
         return gb_why_moisture(x, job, gb_job_moisture(job));
     case GB_C_BUCKET_HEAVY:
@@ -118,6 +121,9 @@ const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *a) {
         return gb_why_life(x, a);
     case GB_C_SCORED_THIN:
         return gb_why_scored(x);
+    case GB_C_BED_THIN:
+    case GB_C_BED_THICK:
+        return gb_why_level_limit(x, c->take, c->code == GB_C_BED_THICK);
     case GB_C_SAND_TOO_WET:
         return GB_WHY(x, "most_moisture", GB_SHARE, c->limit, "least_water / sand",
                       GB_INPUTS(gb_why_water(x, &m, GB_FIRST_WATER), gb_why_sand(x, &m)));

@@ -51,7 +51,9 @@ const gb_why *gb_why_tubes(gb_explainer *x, const gb_about *about);
 /* ---- layers.c: depths, volumes, needs ---------------------------------------------- */
 
 const gb_why *gb_why_count(gb_explainer *x, const gb_piece *piece);
+/* The mean; of one that slopes also that in front. */
 const gb_why *gb_why_depth(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_depth_in_front(gb_explainer *x, const gb_take *take);
 const gb_why *gb_why_depth_error(gb_explainer *x, const gb_take *take);
 const gb_why *gb_why_each(gb_explainer *x, const gb_take *take);
 const gb_why *gb_why_net_of(gb_explainer *x, const gb_take *take);
@@ -64,6 +66,55 @@ const gb_why *gb_why_spread(gb_explainer *x, const gb_about *about);
 /* Of the bags that a need is: one standard deviation of them, and as a share. */
 const gb_why *gb_why_bags_share(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_bags_spread(gb_explainer *x, const gb_about *about);
+
+/* ---- spaces.c: layers that are more than an area by a depth ------------------------ */
+
+const gb_why *gb_why_joint(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_joint_rate(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_joint_share(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_flag(gb_explainer *x, const gb_take *take, size_t side);
+const gb_why *gb_why_parge(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_parged(gb_explainer *x, const gb_take *take);
+
+/* The figures of a block wall; orders are of all pieces, with the spare. */
+typedef enum gb_wall_figure {
+    GB_WALL_FACE,
+    GB_WALL_COURSES,
+    GB_WALL_PER_COURSE,
+    GB_WALL_FULL,
+    GB_WALL_HALF,
+    GB_ORDER_FULL,
+    GB_ORDER_HALF,
+    GB_WALL_SPARE,
+    GB_WALL_RATE,
+    GB_WALL_RATE_WASTE,
+    GB_WALL_JOINT,
+    GB_WALL_BEDDED,
+    GB_BLOCK_LENGTH,
+    GB_BLOCK_HEIGHT,
+    GB_BLOCK_WIDTH
+} gb_wall_figure;
+const gb_why *gb_why_wall(gb_explainer *x, const gb_take *take, gb_wall_figure which);
+const gb_why *gb_why_block_mortar(gb_explainer *x, const gb_take *take);
+
+const gb_why *gb_why_cores(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_core_blocks(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_core_grout(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_core_every(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_core_spread(gb_explainer *x);
+
+const gb_why *gb_why_form(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_form_end(gb_explainer *x, const gb_take *take, bool back);
+const gb_why *gb_why_wedge_depth(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_fall(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_sloped_depth(gb_explainer *x, const gb_take *take,
+                                  const gb_why *in_front);
+
+/* The bed of one tread, from 0; the mean of all; its error; what is flagged. */
+const gb_why *gb_why_level_bed(gb_explainer *x, const gb_take *take, size_t tread);
+const gb_why *gb_why_level_depth(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_level_error(gb_explainer *x, const gb_take *take);
+const gb_why *gb_why_level_limit(gb_explainer *x, const gb_take *take, bool most);
 
 /* ---- recipe.c: one bag of a mix, as planned or as asked for ------------------------ */
 

@@ -79,6 +79,65 @@ static const gb_why *each(gb_explainer *x, const gb_about *a) {
 static const gb_why *net_of_layer(gb_explainer *x, const gb_about *a) {
     return gb_why_net_of(x, a->take);
 }
+static const gb_why *joint_share(gb_explainer *x, const gb_about *a) {
+    return gb_why_joint_share(x, a->take);
+}
+static const gb_why *joint_rate(gb_explainer *x, const gb_about *a) {
+    return gb_why_joint_rate(x, a->take);
+}
+static const gb_why *flag_length(gb_explainer *x, const gb_about *a) {
+    return gb_why_flag(x, a->take, 0);
+}
+static const gb_why *flag_width(gb_explainer *x, const gb_about *a) {
+    return gb_why_flag(x, a->take, 1);
+}
+static const gb_why *parged(gb_explainer *x, const gb_about *a) {
+    return gb_why_parged(x, a->take);
+}
+#define WALL(name, which)                                                                \
+    static const gb_why *name(gb_explainer *x, const gb_about *a) {                      \
+        return gb_why_wall(x, a->take, which);                                           \
+    }
+WALL(wall_face, GB_WALL_FACE)
+WALL(wall_courses, GB_WALL_COURSES)
+WALL(wall_per_course, GB_WALL_PER_COURSE)
+WALL(wall_full, GB_WALL_FULL)
+WALL(wall_half, GB_WALL_HALF)
+WALL(wall_rate, GB_WALL_RATE)
+WALL(wall_rate_waste, GB_WALL_RATE_WASTE)
+WALL(wall_joint, GB_WALL_JOINT)
+WALL(wall_bedded, GB_WALL_BEDDED)
+WALL(wall_spare, GB_WALL_SPARE)
+WALL(ordered_full, GB_ORDER_FULL)
+WALL(ordered_half, GB_ORDER_HALF)
+WALL(block_length, GB_BLOCK_LENGTH)
+WALL(block_height, GB_BLOCK_HEIGHT)
+WALL(block_width, GB_BLOCK_WIDTH)
+#undef WALL
+static const gb_why *core_blocks(gb_explainer *x, const gb_about *a) {
+    return gb_why_core_blocks(x, a->take);
+}
+static const gb_why *core_grout(gb_explainer *x, const gb_about *a) {
+    return gb_why_core_grout(x, a->take);
+}
+static const gb_why *core_every(gb_explainer *x, const gb_about *a) {
+    return gb_why_core_every(x, a->take);
+}
+static const gb_why *wedge_front(gb_explainer *x, const gb_about *a) {
+    return gb_why_form_end(x, a->take, false);
+}
+static const gb_why *wedge_back(gb_explainer *x, const gb_about *a) {
+    return gb_why_form_end(x, a->take, true);
+}
+static const gb_why *depth_in_front(gb_explainer *x, const gb_about *a) {
+    return gb_why_depth_in_front(x, a->take);
+}
+static const gb_why *fall(gb_explainer *x, const gb_about *a) {
+    return gb_why_fall(x, a->take);
+}
+static const gb_why *level_bed(gb_explainer *x, const gb_about *a) {
+    return gb_why_level_bed(x, a->take, a->tread);
+}
 static const gb_why *measured(gb_explainer *x, const gb_about *a) {
     const gb_layer *l = a->take->layer;
     return gb_keep_why(x, (gb_why){.name = "measured",
@@ -223,8 +282,14 @@ static const gb_why *to_piece(gb_explainer *x, const gb_about *a) {
                   GB_INPUTS(to), .of = to->of);
 }
 static const gb_why *covered_share(gb_explainer *x, const gb_about *a) {
-    return GB_WHY(x, "covered", GB_SHARE, a->stretch->to - a->stretch->from, "to - from",
-                  GB_INPUTS(gb_why_to(x, a), gb_why_from(x, a)));
+    const gb_take *t = a->stretch->take;
+    double pieces = a->stretch->to - a->stretch->from;
+    const gb_why *to = gb_why_to(x, a);
+    const gb_why *from = gb_why_from(x, a);
+    if (t->units > 1.0)
+        return GB_WHY(x, "covered", GB_SHARE, pieces / t->units, "(to - from) / count",
+                      GB_INPUTS(to, from, gb_why_count(x, t->piece)));
+    return GB_WHY(x, "covered", GB_SHARE, pieces, "to - from", GB_INPUTS(to, from));
 }
 static const gb_why *covered_area(gb_explainer *x, const gb_about *a) {
     const gb_take *t = a->stretch->take;
@@ -384,6 +449,39 @@ static const struct {
     {GB_ROW_JOINT, "width", joint_width},
     {GB_ROW_POINTING, "length", joint_length},
     {GB_ROW_POINTING, "width", joint_width},
+    {GB_ROW_JOINTS_FLAGS, "area", area},
+    {GB_ROW_JOINTS_FLAGS, "length", flag_length},
+    {GB_ROW_JOINTS_FLAGS, "width", flag_width},
+    {GB_ROW_JOINTS_RATE, "area", area},
+    {GB_ROW_JOINTS_RATE, "rate", joint_rate},
+    {GB_ROW_JOINTS_SHARE, "area", area},
+    {GB_ROW_JOINTS_SHARE, "share", joint_share},
+    {ANY_ROW, "across", joint_width},
+    {GB_ROW_PARGED, "area", parged},
+    {GB_ROW_BLOCK_WALL, "area", wall_face},
+    {GB_ROW_SUPPLY_BLOCKS, "full", ordered_full},
+    {GB_ROW_SUPPLY_BLOCKS, "half", ordered_half},
+    {GB_ROW_SUPPLY_BLOCKS, "length", block_length},
+    {GB_ROW_SUPPLY_BLOCKS, "height", block_height},
+    {GB_ROW_SUPPLY_BLOCKS, "width", block_width},
+    {GB_ROW_SUPPLY_BLOCKS, "spare", wall_spare},
+    {ANY_ROW, "full", wall_full},
+    {ANY_ROW, "half", wall_half},
+    {GB_ROW_WALL_BLOCKS, "courses", wall_courses},
+    {GB_ROW_WALL_BLOCKS, "per_course", wall_per_course},
+    {GB_ROW_BLOCK_RATE, "rate", wall_rate},
+    {GB_ROW_BLOCK_RATE, "waste", wall_rate_waste},
+    {GB_ROW_BLOCK_JOINTS, "joint", wall_joint},
+    {GB_ROW_BLOCK_JOINTS, "bedded", wall_bedded},
+    {ANY_ROW, "blocks", core_blocks},
+    {ANY_ROW, "grout", core_grout},
+    {ANY_ROW, "every", core_every},
+    {GB_ROW_WEDGE, "front", wedge_front},
+    {GB_ROW_WEDGE, "back", wedge_back},
+    {GB_ROW_SLOPED, "front", depth_in_front},
+    {GB_ROW_SLOPED, "fall", fall},
+    {GB_ROW_LEVEL_BEDS, "se", depth_error},
+    {GB_ROW_LEVEL_BED, "bed", level_bed},
     {GB_ROW_VOLUME_PIECES, "volume", each},
     {GB_ROW_MEASURED, "n", measured},
     {GB_ROW_MEASURED, "se", depth_error},
@@ -391,6 +489,7 @@ static const struct {
     {GB_ROW_NEED, "gross", gb_why_gross},
     {GB_ROW_NEED_NET_ONLY, "net", net},
     {GB_ROW_SPREAD, "spread", gb_why_spread},
+    {GB_ROW_SPREAD_CORES, "spread", gb_why_spread},
     {GB_ROW_BAGS_SPREAD, "bags", gb_why_bags_spread},
     {GB_ROW_BAGS_SPREAD, "spread", gb_why_bags_share},
     {GB_ROW_POT_SPREAD, "spread", gb_why_bags_share},
@@ -625,6 +724,8 @@ const gb_why *gb_why_figure(gb_explainer *x, const gb_row *row, const gb_row *ou
 }
 
 bool gb_only_counts(const gb_row *row, const gb_figure *figure) {
-    return (row->code == GB_ROW_ORDER || row->code == GB_ROW_BATCH_LINE) &&
-           strcmp(figure->name, "n") == 0;
+    bool numbered = row->code == GB_ROW_ORDER || row->code == GB_ROW_BATCH_LINE ||
+                    row->code == GB_ROW_LEVEL_BED || row->code == GB_ROW_C_BED_THIN ||
+                    row->code == GB_ROW_C_BED_THICK;
+    return numbered && strcmp(figure->name, "n") == 0;
 }

@@ -1,5 +1,6 @@
 #include "explain/chains.h"
 
+#include <math.h>
 #include <string.h>
 
 const gb_why *gb_why_count(gb_explainer *x, const gb_piece *p) {
@@ -25,19 +26,40 @@ static const gb_why *measured(gb_explainer *x, const gb_take *t, const char *nam
                   .input_count = l->depth_count, .of = t->piece->name);
 }
 
-const gb_why *gb_why_depth(gb_explainer *x, const gb_take *t) {
+static const gb_why *as_told(gb_explainer *x, const gb_take *t, const char *name,
+                             gb_length depth) {
     const gb_layer *l = t->layer;
     if (l->depth_count == 0)
-        return gb_fact(x, "depth", GB_LENGTH, t->depth.m,
+        return gb_fact(x, name, GB_LENGTH, depth.m,
                        l->back == GB_SCORED
                            ? N_("what a scored back takes, 1/8 in: common practice")
                            : N_("what a smooth back takes, 1/16 in: common practice"));
     if (l->depth_count == 1)
-        return gb_stated(x, "depth", t->piece->name, GB_LENGTH, &l->depths_m[0], NULL);
-    return measured(x, t, "depth", t->depth.m, "mean()");
+        return gb_stated(x, name, t->piece->name, GB_LENGTH, &l->depths_m[0], NULL);
+    return measured(x, t, name, depth.m, "mean()");
+}
+
+const gb_why *gb_why_depth_in_front(gb_explainer *x, const gb_take *t) {
+    gb_length mean;
+    gb_length se;
+    gb_layer_depth(t->layer, &mean, &se);
+    return as_told(x, t, "depth_front", mean);
+}
+
+const gb_why *gb_why_depth(gb_explainer *x, const gb_take *t) {
+    const gb_layer *l = t->layer;
+    if (l->levels.block_count > 0)
+        return gb_why_level_depth(x, t);
+    if (l->kind == GB_SLAB && l->form.kind == GB_WEDGE)
+        return gb_why_wedge_depth(x, t);
+    if (l->fall.of_run > 0)
+        return gb_why_sloped_depth(x, t, gb_why_depth_in_front(x, t));
+    return as_told(x, t, "depth", t->depth);
 }
 
 const gb_why *gb_why_depth_error(gb_explainer *x, const gb_take *t) {
+    if (t->layer->levels.block_count > 0)
+        return gb_why_level_error(x, t);
     return measured(x, t, "depth_error", t->depth_se.m, "standard_error()");
 }
 
@@ -48,26 +70,21 @@ static const gb_why *laid(gb_explainer *x, const gb_take *t) {
         GB_INPUTS(gb_why_bedded(x, t->piece), gb_why_depth(x, t)), .of = t->piece->name);
 }
 
-static const gb_why *joint(gb_explainer *x, const gb_take *t) {
-    const gb_layer *l = t->layer;
-    const char *of = t->piece->name;
-    return GB_WHY(
-        x, "each", GB_VOLUME, t->each.m3, "joint_length * joint_width * depth",
-        GB_INPUTS(gb_stated(x, "joint_length", of, GB_LENGTH, &l->joint_length.m, NULL),
-                  gb_stated(x, "joint_width", of, GB_LENGTH, &l->joint_width.m, NULL),
-                  gb_why_depth(x, t)),
-        .of = of);
-}
-
 const gb_why *gb_why_each(gb_explainer *x, const gb_take *t) {
     switch (t->layer->kind) {
     case GB_BED:
     case GB_SLURRY:
     case GB_SLAB:
-        return laid(x, t);
+        return isnan(t->area.m2) ? gb_why_form(x, t) : laid(x, t);
     case GB_JOINT:
     case GB_POINTING:
-        return joint(x, t);
+        return gb_why_joint(x, t);
+    case GB_PARGE:
+        return gb_why_parge(x, t);
+    case GB_BLOCK:
+        return gb_why_block_mortar(x, t);
+    case GB_CORE:
+        return gb_why_cores(x, t);
     default:
         return gb_stated(x, "each", t->piece->name, GB_VOLUME, &t->layer->volume.m3,
                          NULL);
@@ -130,11 +147,14 @@ const gb_why *gb_why_gross(gb_explainer *x, const gb_about *a) {
 }
 
 static const gb_why *spread_of(gb_explainer *x, const gb_take *t) {
-    return GB_WHY(
-        x, "net_error", GB_VOLUME, t->net.m3 * t->depth_se.m / t->depth.m,
-        "net * depth_error / depth",
-        GB_INPUTS(gb_why_net_of(x, t), gb_why_depth_error(x, t), gb_why_depth(x, t)),
-        .of = t->piece->name);
+    double m3 = t->net.m3 * t->spread.of_one;
+    const gb_why *net = gb_why_net_of(x, t);
+    if (!(t->depth_se.m > 0))
+        return GB_WHY(x, "net_error", GB_VOLUME, m3, "net * core_spread",
+                      GB_INPUTS(net, gb_why_core_spread(x)), .of = t->piece->name);
+    return GB_WHY(x, "net_error", GB_VOLUME, m3, "net * depth_error / depth",
+                  GB_INPUTS(net, gb_why_depth_error(x, t), gb_why_depth(x, t)),
+                  .of = t->piece->name);
 }
 
 const gb_why *gb_why_spread(gb_explainer *x, const gb_about *a) {
@@ -144,7 +164,7 @@ const gb_why *gb_why_spread(gb_explainer *x, const gb_about *a) {
     if (errors == NULL)
         return NULL;
     for (size_t i = 0; i < n->take_count; i++)
-        if (n->takes[i]->depth_se.m > 0)
+        if (n->takes[i]->spread.of_one > 0)
             errors[count++] = spread_of(x, n->takes[i]);
     const gb_why *net =
         GB_WHY(x, "net_error", GB_VOLUME, n->spread.m3 / (1.0 + n->waste.of_one),

@@ -1,4 +1,5 @@
 #include "read/diag.h"
+#include "read/layer_rules.h"
 #include "read/loose_rules.h"
 #include "read/nearest.h"
 #include "read/reader.h"
@@ -71,8 +72,10 @@ static void check_bedded(job_reader *r, const gb_piece *p) {
 
 static bool is_laid(const gb_piece *p) {
     for (size_t i = 0; i < p->layer_count; i++) {
-        gb_layer_kind kind = p->layers[i].kind;
-        if (kind == GB_BED || kind == GB_SLURRY || kind == GB_SLAB)
+        const gb_layer *l = &p->layers[i];
+        bool own_sizes = l->kind == GB_SLAB && l->form.kind > GB_WEDGE;
+        if ((l->kind == GB_BED || l->kind == GB_SLURRY || l->kind == GB_SLAB) &&
+            !own_sizes)
             return true;
     }
     return false;
@@ -135,8 +138,9 @@ static const struct {
     need depth, joint, volume;
 } NEEDS[] = {
     [GB_BED] = {MUST, NO, NO},          [GB_SLURRY] = {MAY, NO, NO},
-    [GB_JOINT] = {MUST, MUST, NO},      [GB_POINTING] = {MUST, MUST, NO},
-    [GB_SLAB] = {MUST, NO, NO},         [GB_CORE] = {NO, NO, MUST},
+    [GB_JOINT] = {MUST, MAY, NO},       [GB_POINTING] = {MUST, MAY, NO},
+    [GB_SLAB] = {MUST, NO, NO},         [GB_CORE] = {NO, NO, MAY},
+    [GB_PARGE] = {MUST, NO, NO},        [GB_BLOCK] = {NO, NO, NO},
     [GB_VOLUME_LAYER] = {NO, NO, MUST},
 };
 _Static_assert(sizeof NEEDS / sizeof NEEDS[0] == GB_LAYER_KINDS, "a row for every kind");
@@ -157,13 +161,23 @@ static void check_key(job_reader *r, const gb_layer *layer, const char *key, boo
                   key, kind);
 }
 
-static void check_layer(job_reader *r, const gb_layer *layer) {
+/* Levels and forms have depths of their own; gb_check_layer says when it is both. */
+static need depth_need(const gb_layer *layer) {
+    bool other = layer->levels.at.line != 0 ||
+                 (layer->form.at.line != 0 &&
+                  (layer->form.at.faulty || layer->form.kind != GB_PRISM));
+    bool may = other && (layer->kind == GB_BED || layer->kind == GB_SLAB);
+    return may ? MAY : NEEDS[layer->kind].depth;
+}
+
+static void check_layer(job_reader *r, const gb_piece *piece, const gb_layer *layer) {
     static const double THICKEST_SLURRY_M = 0.0127; /* 1/2 in: more is a bed */
     gb_layer_kind kind = layer->kind;
-    check_key(r, layer, "depth", layer->depth_count > 0, NEEDS[kind].depth);
+    check_key(r, layer, "depth", layer->depth_count > 0, depth_need(layer));
     check_key(r, layer, "joint_length", !isnan(layer->joint_length.m), NEEDS[kind].joint);
     check_key(r, layer, "joint_width", !isnan(layer->joint_width.m), NEEDS[kind].joint);
     check_key(r, layer, "volume", !isnan(layer->volume.m3), NEEDS[kind].volume);
+    gb_check_layer(&r->base, r->job, piece, layer);
     for (size_t i = 0; kind == GB_SLURRY && i < layer->depth_count; i++)
         if (layer->depths_m[i] > THICKEST_SLURRY_M)
             gb_report(
@@ -268,7 +282,7 @@ static void check_pieces(job_reader *r) {
             check_piece(r, (gb_piece *)p);
         for (size_t k = 0; k < p->layer_count; k++) {
             if (!p->layers[k].at.faulty)
-                check_layer(r, &p->layers[k]);
+                check_layer(r, p, &p->layers[k]);
             if (p->layers[k].mix.text != NULL)
                 find_mix(r, &p->layers[k]);
         }

@@ -37,8 +37,9 @@ typedef struct gb_key {
     bool required;
     bool never_inherited; /* an entry that is like another one states it itself */
     bool told_elsewhere;  /* the printed reference has the child's keys at another kind */
-    const char *fallback; /* as a user would write it; NULL: NaN, NULL or zero */
-    const char *least;    /* bounds, as a user would write them; both inclusive */
+    bool empty_when_absent; /* a group that was left out is all zero, not usual values */
+    const char *fallback;   /* as a user would write it; NULL: NaN, NULL or zero */
+    const char *least;      /* bounds, as a user would write them; both inclusive */
     const char *most;
     const char *const *choices; /* ends in NULL */
     const gb_schema *child;

@@ -38,6 +38,10 @@ typedef struct gb_price_file {
 extern const gb_schema GB_JOB_SCHEMA;
 extern const gb_schema GB_LAYER_SCHEMA; /* of a job's pieces */
 extern const gb_schema GB_SHAPE_SCHEMA; /* of a job's pieces */
+extern const gb_schema GB_WALL_SCHEMA;  /* of layers */
+extern const gb_schema GB_CORES_SCHEMA;
+extern const gb_schema GB_FORM_SCHEMA;
+extern const gb_schema GB_LEVELS_SCHEMA;
 extern const gb_schema GB_MATERIAL_SCHEMA;
 extern const gb_schema GB_MIX_SCHEMA;
 extern const gb_schema GB_MIX_ENTRY_SCHEMA; /* one mix, of a family or of a job */
@@ -52,7 +56,8 @@ extern const char *const GB_GAUGE_WORDS[];
 /* The words for gb_loose_kind. */
 extern const char *const GB_LOOSE_WORDS[];
 
-/* The words for gb_shape_kind. */
+/* The words for gb_form_kind and for gb_shape_kind. */
+extern const char *const GB_FORM_WORDS[];
 extern const char *const GB_SHAPE_WORDS[];
 
 /* Bits for keys that every file begins with. */

@@ -729,20 +729,28 @@ static void default_quantity(const gb_key *key, void *out) {
     put_double(out, key, value);
 }
 
+/* What is usual has no line; a size is two values. */
+static void place_default(gb_reader *r, const gb_key *key, const void *out) {
+    const char *value = (const char *)out + key->offset;
+    gb_place place = {.value = value,
+                      .file = r->shown != NULL ? r->shown : r->file,
+                      .key = key->name,
+                      .text = key->fallback};
+    gb_places_add(r->places, place);
+    place.value = value + sizeof(gb_length);
+    if (key->kind == GB_KEY_SIZE)
+        gb_places_add(r->places, place);
+}
+
 void gb_default_value(gb_reader *reader, const gb_key *key, void *out) {
     size_t whole = (size_t)plain(key->fallback, 0);
     int choice = key->kind == GB_KEY_CHOICE && key->fallback != NULL
                      ? choice_index(key, key->fallback)
                      : 0;
-    const gb_length none[2] = {{GB_NONE}, {GB_NONE}};
+    gb_length size[2] = {{GB_NONE}, {GB_NONE}};
     const gb_pace no_pace = {GB_NONE, GB_NONE, GB_NONE, 0};
     if (reader->places != NULL && key->fallback != NULL)
-        gb_places_add(
-            reader->places,
-            (gb_place){.value = (char *)out + key->offset,
-                       .file = reader->shown != NULL ? reader->shown : reader->file,
-                       .key = key->name,
-                       .text = key->fallback});
+        place_default(reader, key, out);
     switch (key->kind) {
     case GB_KEY_QUANTITY:
     case GB_KEY_NUMBER:
@@ -756,13 +764,16 @@ void gb_default_value(gb_reader *reader, const gb_key *key, void *out) {
         put(out, key->offset, &choice, sizeof choice);
         break;
     case GB_KEY_SIZE:
-        put(out, key->offset, none, sizeof none);
+        if (key->fallback != NULL)
+            (void)!gb_parse_size(key->fallback, &size[0], &size[1]);
+        put(out, key->offset, size, sizeof size);
         break;
     case GB_KEY_PACE:
         put(out, key->offset, &no_pace, sizeof no_pace);
         break;
     case GB_KEY_GROUP:
-        default_group(reader, key->child, (char *)out + key->offset);
+        if (!key->empty_when_absent)
+            default_group(reader, key->child, (char *)out + key->offset);
         break;
     case GB_KEY_TEXT:
         put(out, key->offset, &key->fallback, sizeof key->fallback);

@@ -1,5 +1,6 @@
 #include "write/batch_rows.h"
 #include "write/gauge_rows.h"
+#include "write/layer_rows.h"
 
 #include <math.h>
 
@@ -17,28 +18,14 @@ static void add_overhang(gb_builder *b, const gb_piece *p) {
         GB_ADD(b, OVERHANG, front);
 }
 
-static void add_take(gb_builder *b, const gb_take *t) {
-    static const gb_row_code FACES[] = {[GB_BACK] = GB_ROW_ON_BACK,
-                                        [GB_BED_FACE] = GB_ROW_ON_BED,
-                                        [GB_BOTH_FACES] = GB_ROW_ON_BOTH};
-    b->about.take = t;
-    b->about.piece = t->piece;
+static void add_laid(gb_builder *b, const gb_take *t) {
+    const gb_shape *shape = &t->piece->shape;
     gb_figure name = gb_txt("name", t->piece->name);
     gb_figure count = gb_num("count", GB_SHOW_COUNT, t->units);
     gb_figure depth = gb_num("depth", GB_SHOW_LENGTH, t->depth.m);
-    const gb_shape *shape = &t->piece->shape;
     gb_figure length = gb_num("length", GB_SHOW_LENGTH, shape->front.m);
     gb_figure width = gb_num("width", GB_SHOW_LENGTH, shape->width.m);
-    gb_figure joint = gb_num("length", GB_SHOW_LENGTH, t->layer->joint_length.m);
-    gb_figure across = gb_num("width", GB_SHOW_LENGTH, t->layer->joint_width.m);
-    if (t->layer->kind == GB_JOINT)
-        GB_ADD(b, JOINT, name, count, depth, joint, across);
-    else if (t->layer->kind == GB_POINTING)
-        GB_ADD(b, POINTING, name, count, depth, joint, across);
-    else if (isnan(t->area.m2))
-        GB_ADD(b, VOLUME_PIECES, name, count,
-               gb_num("volume", GB_SHOW_VOLUME, t->each.m3));
-    else if (shape->kind != GB_RECTANGLE)
+    if (shape->kind != GB_RECTANGLE)
         GB_ADD(b, LAID_SHAPED, name, count,
                gb_row_fig(b, "shape", gb_shape_row(b, shape->kind)),
                gb_num("area", GB_SHOW_AREA, t->area.m2), depth);
@@ -46,10 +33,22 @@ static void add_take(gb_builder *b, const gb_take *t) {
         GB_ADD(b, LAID_MANY, name, count, length, width, depth);
     else
         GB_ADD(b, LAID_ONE, name, length, width, depth);
+    add_overhang(b, t->piece);
+}
+
+static void add_take(gb_builder *b, const gb_take *t) {
+    static const gb_row_code FACES[] = {[GB_BACK] = GB_ROW_ON_BACK,
+                                        [GB_BED_FACE] = GB_ROW_ON_BED,
+                                        [GB_BOTH_FACES] = GB_ROW_ON_BOTH};
+    b->about.take = t;
+    b->about.piece = t->piece;
     if (!isnan(t->area.m2))
-        add_overhang(b, t->piece);
+        add_laid(b, t);
+    else
+        gb_add_covered(b, t);
     if (t->layer->kind == GB_SLURRY)
         gb_add_row(b, FACES[t->layer->faces], NULL, 0);
+    gb_add_depths(b, t);
     if (t->layer->depth_count > 1)
         GB_ADD(b, MEASURED, gb_num("n", GB_SHOW_COUNT, (double)t->layer->depth_count),
                gb_num("se", GB_SHOW_LENGTH, t->depth_se.m));
@@ -72,8 +71,7 @@ static void add_head(gb_builder *b, const gb_plan *plan, const gb_mix_plan *p) {
                gb_num("waste", GB_SHOW_SHARE, need->waste.of_one));
     else
         GB_ADD(b, NEED_NET_ONLY, net);
-    if (need->spread.m3 > 0)
-        GB_ADD(b, SPREAD, gb_num("spread", GB_SHOW_VOLUME, need->spread.m3));
+    gb_add_spread(b, need, GB_SHOW_VOLUME);
     gb_add_need_spread(b, p);
 }
 

@@ -77,6 +77,8 @@ static const gb_row_code ROWS[] = {[GB_C_MIXER_SMALL] = GB_ROW_C_MIXER_SMALL,
                                    [GB_C_LIFE_SHORT] = GB_ROW_C_LIFE_SHORT,
                                    [GB_C_SCORED_THIN] = GB_ROW_C_SCORED_THIN,
                                    [GB_C_DEPTH_SPREAD] = GB_ROW_C_DEPTH_SPREAD,
+                                   [GB_C_BED_THIN] = GB_ROW_C_BED_THIN,
+                                   [GB_C_BED_THICK] = GB_ROW_C_BED_THICK,
                                    [GB_C_NO_PACE] = GB_ROW_C_NO_PACE,
                                    [GB_C_SAND_TOO_WET] = GB_ROW_C_SAND_TOO_WET,
                                    [GB_C_BUCKET_HEAVY] = GB_ROW_C_BUCKET_HEAVY,
@@ -121,11 +123,16 @@ void gb_add_cautions(gb_builder *b, const gb_cautions *cautions, bool slurry) {
         b->about.caution = c;
         gb_show show = show_of(c->kind);
         gb_row_code row = slurry ? pot_row(c->code, ROWS[c->code]) : ROWS[c->code];
-        gb_add_row(b, row,
-                   GB_FIGURES(gb_num("value", show, c->value),
-                              gb_num("limit", show, c->limit),
-                              gb_txt("severity", SEVERITIES[c->severity]),
-                              gb_txt("source", gb_tr(c->source))));
+        gb_figure figures[6] = {gb_num("value", show, c->value),
+                                gb_num("limit", show, c->limit),
+                                gb_txt("severity", SEVERITIES[c->severity]),
+                                gb_txt("source", gb_tr(c->source))};
+        size_t count = 4;
+        if (c->take != NULL) {
+            figures[count++] = gb_num("n", GB_SHOW_COUNT, (double)(c->tread + 1));
+            figures[count++] = gb_txt("name", c->take->piece->name);
+        }
+        gb_add_row(b, row, figures, count);
     }
 }
 

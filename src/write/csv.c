@@ -11,6 +11,9 @@ static const struct {
 } LINES[] = {
     {"takeoff", GB_ROW_LAYER_LAID},
     {"takeoff", GB_ROW_LAYER_VOLUME},
+    {"takeoff", GB_ROW_WALL_BLOCKS},
+    {"takeoff", GB_ROW_CORE_BLOCKS},
+    {"takeoff", GB_ROW_SUPPLY_BLOCKS},
     {"takeoff", GB_ROW_LOOSE_LAID},
     {"takeoff", GB_ROW_LOOSE_FILLED},
     {"takeoff", GB_ROW_LOOSE_DUG},

@@ -80,6 +80,8 @@ static const struct {
     [GB_TREAD_PACE] = {"treads/h", "treads/h"},
     [GB_AREA_PACE] = {"ft2/h", "m2/h"},
     [GB_VOLUME_PACE] = {"ft3/h", "m3/h"},
+    [GB_JOINT_RATE] = {"ft/ft2", "m/m2"},
+    [GB_MORTAR_RATE] = {"ft3/ft2", "m3/m2"},
     [GB_PLAIN] = {NULL, NULL},
     [GB_MINOR_UNITS] = {NULL, NULL},
 };
@@ -341,6 +343,8 @@ static const struct {
     [GB_SHOW_VOLUME_FINE] =
         {"0.001 ft3",
          N_("0.001 m3 (1 L below 1 m3, 0.1 L below 100 L, 0.01 L below 10 L)")},
+    [GB_SHOW_JOINT_RATE] = {"0.01 ft/ft2", "0.01 m/m2"},
+    [GB_SHOW_MORTAR_RATE] = {"0.1 ft3/100 ft2", "0.1 L/m2"},
     [GB_SHOW_BULK] = {"1/4 yd3", "0.05 m3"},
     [GB_SHOW_WATER] = {"1/2 qt", "0.1 L"},
     [GB_SHOW_WATER_CELL] = {"1/2 qt", "0.1 L"},

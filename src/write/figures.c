@@ -124,6 +124,19 @@ static void show_area(const gb_figure *f, gb_system system, gb_text *to) {
         add(to, in_unit(GB_AREA, "ft2", f->value), 2, " ft2");
 }
 
+static void show_joint_rate(const gb_figure *f, gb_system system, gb_text *to) {
+    bool us = system == GB_US;
+    add(to, us ? in_unit(GB_JOINT_RATE, "ft/ft2", f->value) : f->value, 2,
+        us ? " ft/ft2" : " m/m2");
+}
+
+static void show_mortar_rate(const gb_figure *f, gb_system system, gb_text *to) {
+    if (system == GB_METRIC)
+        add(to, f->value * 1000.0, 1, " L/m2");
+    else
+        add(to, in_unit(GB_MORTAR_RATE, "ft3/100 ft2", f->value), 1, " ft3/100 ft2");
+}
+
 static void show_volume(const gb_figure *f, gb_system system, gb_text *to) {
     double m3 = f->value;
     double ft3 = in_unit(GB_VOLUME, "ft3", m3);
@@ -290,6 +303,8 @@ static const struct {
     [GB_SHOW_RUN] = {show_run, "_m"},
     [GB_SHOW_AREA] = {show_area, "_m2"},
     [GB_SHOW_AREA_HALF] = {show_area, "_m2"},
+    [GB_SHOW_JOINT_RATE] = {show_joint_rate, "_m_m2"},
+    [GB_SHOW_MORTAR_RATE] = {show_mortar_rate, "_m3_m2"},
     [GB_SHOW_VOLUME] = {show_volume, "_m3"},
     [GB_SHOW_VOLUME_FINE] = {show_volume, "_m3"},
     [GB_SHOW_BULK] = {show_bulk, "_m3"},

@@ -163,6 +163,8 @@ gb_row gb_kind_row(gb_builder *b, gb_layer_kind kind) {
                                         [GB_POINTING] = GB_ROW_KIND_POINTING,
                                         [GB_SLAB] = GB_ROW_KIND_SLAB,
                                         [GB_CORE] = GB_ROW_KIND_CORE,
+                                        [GB_PARGE] = GB_ROW_KIND_PARGE,
+                                        [GB_BLOCK] = GB_ROW_KIND_BLOCK,
                                         [GB_VOLUME_LAYER] = GB_ROW_KIND_VOLUME};
     _Static_assert(sizeof KINDS / sizeof KINDS[0] == GB_LAYER_KINDS, "a row for each");
     return gb_make_row(b, KINDS[kind], NULL, 0);

@@ -1,4 +1,5 @@
 #include "write/gauge_rows.h"
+#include "write/layer_rows.h"
 #include "write/loose_rows.h"
 
 #include <math.h>
@@ -41,6 +42,8 @@ static void add_layer(gb_builder *b, const gb_take *t) {
                gb_num("depth", GB_SHOW_LENGTH, t->depth.m), net);
     if (t->layer->kind == GB_SLURRY && t->layer->faces == GB_BOTH_FACES)
         GB_ADD_BARE(b, LAYER_BOTH);
+    gb_add_depths(b, t);
+    gb_add_blocks(b, t);
 }
 
 static void add_pieces(gb_builder *b, const gb_plan *plan) {
@@ -106,8 +109,7 @@ static void add_need(gb_builder *b, const gb_mix_plan *p, gb_lying lying) {
     GB_ADD(b, NEED_NET, gb_num("net", GB_SHOW_VOLUME_FINE, n->net.m3),
            gb_num("waste", GB_SHOW_SHARE, n->waste.of_one),
            gb_num("gross", GB_SHOW_VOLUME_FINE, n->gross.m3));
-    if (n->spread.m3 > 0)
-        GB_ADD(b, SPREAD, gb_num("spread", GB_SHOW_VOLUME_FINE, n->spread.m3));
+    gb_add_spread(b, n, GB_SHOW_VOLUME_FINE);
     if (p->is_slurry) {
         GB_ADD(b, NEED_POT, gb_pot_parts_fig(b, n->mix, &p->recipe, n->bags, lying),
                gb_num("water", GB_SHOW_POT_WATER, gb_water_used(p, lying.moisture).kg));
@@ -161,6 +163,8 @@ gb_status gb_takeoff_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
     GB_ADD_BARE(&b, SUPPLIES_TITLE);
     for (size_t i = 0; i < plan->supply_count; i++)
         add_supply(&b, &plan->supplies[i]);
+    for (size_t i = 0; i < plan->take_count; i++)
+        gb_add_block_supply(&b, &plan->takes[i]);
     if (plan->mix_count > 0)
         GB_ADD(&b, TOTAL_WATER,
                gb_num("water", GB_SHOW_WATER, plan->water.m3 * GB_WATER_KG_M3));

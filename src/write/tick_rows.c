@@ -18,6 +18,20 @@ static gb_row cover_single(gb_builder *b, const gb_stretch *s) {
                 : GB_MAKE(b, COVERS_AREA, name, area);
 }
 
+/* Treads whose beds differ: which of them a batch finishes is not known, its share of the
+   volume is. */
+static bool is_uneven(const gb_take *t) {
+    return t->layer->levels.block_count > 1;
+}
+
+static gb_row cover_uneven(gb_builder *b, const gb_stretch *s) {
+    gb_figure name = gb_txt("name", s->take->piece->name);
+    double part = (s->to - s->from) / s->take->units;
+    if (!gb_under(part, 1.0))
+        return GB_MAKE(b, COVERS_ALL, name);
+    return GB_MAKE(b, COVERS_SHARE, name, gb_num("share", GB_SHOW_SHARE, part));
+}
+
 /* Several alike: those that this batch finishes, the first counted as 1, and the one that
    it takes well into. */
 static gb_row cover_many(gb_builder *b, const gb_stretch *s) {
@@ -45,7 +59,7 @@ static gb_row cover_many(gb_builder *b, const gb_stretch *s) {
 static bool is_begun_only(const gb_stretch *s, const gb_batch *batch) {
     size_t done = 0;
     size_t before = 0;
-    if (s->take->units <= 1.0 || batch->stretch_count < 2)
+    if (s->take->units <= 1.0 || batch->stretch_count < 2 || is_uneven(s->take))
         return false;
     return gb_count_down(s->from, 1.0, &before) == GB_OK &&
            gb_count_down(s->to, 1.0, &done) == GB_OK && done == before;
@@ -63,7 +77,10 @@ static gb_figure covers_fig(gb_builder *b, const gb_batch *batch) {
         if (is_begun_only(s, batch))
             continue;
         b->about.stretch = s;
-        rows[n++] = s->take->units > 1.0 ? cover_many(b, s) : cover_single(b, s);
+        if (is_uneven(s->take))
+            rows[n++] = cover_uneven(b, s);
+        else
+            rows[n++] = s->take->units > 1.0 ? cover_many(b, s) : cover_single(b, s);
     }
     gb_figure covers = gb_rows_fig(b, "covers", rows, n);
     covers.whole = true;

@@ -16,7 +16,8 @@ import re
 import subprocess
 import sys
 
-ONLY_COUNTED = {("ORDER", "n"), ("BATCH_LINE", "n")}
+ONLY_COUNTED = {("ORDER", "n"), ("BATCH_LINE", "n"), ("LEVEL_BED", "n"), ("C_BED_THIN", "n"),
+                ("C_BED_THICK", "n")}
 faults = []
 
 
@@ -93,7 +94,8 @@ UNITS = {"in": "inch", "''": "inch", "ft": "feet", "'": "feet",
          "min": "minute", "s": "second", "days": "day", "day": "day",
          "mph": "mile/hour", "km": "km", "%": "0.01", "treads": "1", "": "1"}
 SI = {"m": "m", "m2": "m^2", "m3": "m^3", "kg": "kg", "kg/m3": "kg/m^3", "s": "s",
-      "share": "1", "m/s": "m/s", "1/s": "1/s", "m2/s": "m^2/s", "m3/s": "m^3/s", "1": "1"}
+      "share": "1", "m/s": "m/s", "1/s": "1/s", "m2/s": "m^2/s", "m/m2": "m^-1", "m3/m2": "m", "m3/s": "m^3/s", "1": "1"}
+FIRST_OF_TWO = ("length", "along", "front_side", "flag_length", "block_length", "face_length")
 known = {}
 
 
@@ -113,9 +115,9 @@ def expression_of(text):
                         ("’", "'"), ("”", "''")):
         text = text.replace(sign, " " + parts if "/" in parts else parts)
     text = text.replace("fl oz", "floz")
-    if re.search(r"/(h|ft3|m3)$", text):
+    if re.search(r"/(h|ft3|m3|(100 )?ft2|m2|ft|m)$", text):
         text, over = text.rsplit("/", 1)
-        over = " / " + UNITS[over]
+        over = " / (" + (f"100 {UNITS['ft2']}" if over == "100 ft2" else UNITS[over]) + ")"
     terms = []
     pattern = r"\s*(\d+(?:\.\d+)?(?![/.\d]))?(?:[- ]?(\d+)/(\d+))?\s*([a-zA-Z%']+[23]?|)"
     at = 0
@@ -144,7 +146,7 @@ def value_of(node):
         hours, minutes = text.split(":")
         return int(hours) * 3600 + int(minutes) * 60
     if " x " in text:
-        text = text.split(" x ")[0 if node["name"] in ("length", "along", "front_side") else 1]
+        text = text.split(" x ")[0 if node["name"] in FIRST_OF_TWO else 1]
     return by_units(expression_of(text), SI[node["unit"]])
 
 

@@ -17,6 +17,9 @@ static const char *const LAYERS[GB_LAYER_KINDS] = {
                     " joint_width = \"3/8 in\";",
     [GB_SLAB] = "kind = \"slab\"; depth = \"4 in\";",
     [GB_CORE] = "kind = \"core\"; volume = \"2 ft3\";",
+    [GB_PARGE] = "kind = \"parge\"; face = \"9 ft x 4 ft\"; depth = \"3/8 in\";",
+    [GB_BLOCK] = "kind = \"block\"; block = { length = \"9 ft\"; courses = 3;"
+                 " bedding = \"full\"; };",
     [GB_VOLUME_LAYER] = "kind = \"volume\"; volume = \"2 ft3\";",
 };
 

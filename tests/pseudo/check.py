@@ -30,7 +30,8 @@ NOT_OURS = [
 TYPED = ["us|metric", "text|json|csv", "job|mixes|materials|stones|prices"]
 COMMANDS = ["sheet", "takeoff", "price", "mix", "check", "keys", "starter"]
 KINDS_OF_FILE = ["job", "mixes", "materials", "stones", "prices"]
-LAYER_KINDS = set("bed slurry joint pointing slab core volume".split())
+LAYER_KINDS = set("bed slurry joint pointing slab core parge block volume "
+                  "prism wedge stepped stair pier".split())
 
 
 def ids_in(folder):

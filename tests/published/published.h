@@ -10,9 +10,12 @@
    - astm-c270: ASTM C270 as printed by BIA M1 (Masonry Magazine, March 1978) and Beall,
      Masonry and Concrete (McGraw-Hill)
    - astm-c476: ASTM C476; Taly, Design of Reinforced Masonry Structures; Masonry
-     Magazine, February 1994
+     Magazine, February 1994 and September 2015; Amrhein, Reinforced Masonry
+     Engineering Handbook (from memory)
    - bed-practice: NAVEDTRA 14044 chapter 7; Natural Stone Institute, Dimension Stone
      Design Manual 3.1.1; common practice of stone setting
+   - brick-mortar: NAVEDTRA 14045 table 4-5 and BIA Technical Note 10 (from memory but
+     for two cells; by geometry)
    - bucket: US gallon of 231 in3 (NIST Handbook 44 appendix C), common site figures;
      NIOSH lifting equation
    - building-trades-pocketbook: Building Trades Pocketbook, rubble masonry
@@ -44,7 +47,7 @@
    - stone-practice: BIA Technical Note 14A and M1-88; Beall; UFGS 03301A; common practice
    - stone-weights: Gillette and Hill, gravities of stone; Beall; notes on lifting granite;
      ASTM C615, C616, C568 (from memory)
-   - us-navy-builder: NAVEDTRA 14043 and 14045, rule 38 and the mortar of walls
+   - us-navy-builder: NAVEDTRA 14043 and 14045, rule 38, block and the mortar of walls
    - water-figures: Gillette and Hill; common practice; water of plastic and stiff mortar
    - yeh-1998: 1030 laboratory concretes by mass; see the folder's origin.txt
 

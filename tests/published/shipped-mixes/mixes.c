@@ -9,7 +9,8 @@ static void plan_it(pub_table *table, const gb_mix *mix, gb_layer_kind kind,
                     gb_sand_state sand) {
     pub_job job;
     pub_laid laid = {kind, 2, 1, 0.02, 1};
-    if (kind == GB_CORE || kind == GB_VOLUME_LAYER || gb_is_joint(kind))
+    if (kind == GB_CORE || kind == GB_VOLUME_LAYER || gb_is_joint(kind) ||
+        kind == GB_PARGE || kind == GB_BLOCK)
         pub_volume_job(&job, mix, (gb_volume){0.02});
     else
         pub_laid_job(&job, mix, &laid);

@@ -27,6 +27,8 @@ si_of() { # kind: the SI unit that the table keeps it in
     tread_pace) echo '1/s' ;;
     area_pace) echo 'm^2/s' ;;
     volume_pace) echo 'm^3/s' ;;
+    joint_rate) echo 'm/m^2' ;;
+    mortar_rate) echo 'm^3/m^2' ;;
     esac
 }
 
@@ -56,6 +58,11 @@ gnu_name() { # kind, name: what GNU units calls it; nothing for an unknown one
     mass:oz) echo ounce ;;
     mass:lb | mass:lbs) echo pound ;;
     'mass:short ton' | 'mass:short tons') echo shortton ;;
+    joint_rate:m/m2) echo 'm/m^2' ;;
+    joint_rate:ft/ft2) echo 'foot/foot^2' ;;
+    mortar_rate:m3/m2) echo 'm^3/m^2' ;;
+    mortar_rate:ft3/ft2) echo 'foot^3/foot^2' ;;
+    'mortar_rate:ft3/100 ft2') echo '0.01 foot^3/foot^2' ;;
     density:kg/m3) echo 'kg/m^3' ;;
     density:lb/ft3) echo 'pound/foot^3' ;;
     density:lb/yd3) echo 'pound/yard^3' ;;

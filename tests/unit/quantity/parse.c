@@ -213,6 +213,11 @@ static const struct {
     {"ft²/h", GB_AREA_PACE, "40 ft²/h", 40 * 144 * IN2 / 3600},
     {"m2/h", GB_AREA_PACE, "4 m2/h", 4 / 3600.0},
     {"ft3/h", GB_VOLUME_PACE, "3 ft3/h", 3 * 1728 * IN3 / 3600},
+    {"joint by area", GB_JOINT_RATE, "3.28 m/m2", 3.28},
+    {"joint by area, US", GB_JOINT_RATE, "1 ft/ft2", 1 / 0.3048},
+    {"mortar by 100 ft2", GB_MORTAR_RATE, "8.5 ft3/100 ft2", 8.5 * 0.3048 / 100},
+    {"mortar by ft2", GB_MORTAR_RATE, "1/8 ft3/ft2", 0.3048 / 8},
+    {"mortar by m2", GB_MORTAR_RATE, "0.026 m3/m2", 0.026},
     {"m3/h", GB_VOLUME_PACE, "0.1 m3/h", 0.1 / 3600},
 };
 _Static_assert(sizeof READ / sizeof READ[0] >= 110, "rows that are read");
@@ -257,6 +262,9 @@ static const struct {
     {"a minus alone", GB_TEMP, "-", GB_FAULT_NUMBER},
     {"a point alone", GB_LENGTH, ". in", GB_FAULT_NUMBER},
     {"nothing behind the point", GB_LENGTH, "5. in", GB_FAULT_NUMBER},
+    {"a length by area as a length", GB_LENGTH, "3 m/m2", GB_FAULT_OTHER_KIND},
+    {"a length as one by area", GB_JOINT_RATE, "3 m", GB_FAULT_OTHER_KIND},
+    {"mortar by 10 ft2", GB_MORTAR_RATE, "8 ft3/10 ft2", GB_FAULT_UNIT},
     {"half a ratio", GB_SLOPE, "1:", GB_FAULT_NUMBER},
     {"the other half", GB_SLOPE, ":48", GB_FAULT_NUMBER},
     /* digits, exponents, commas, fractions */

@@ -18,6 +18,8 @@ static const char *const KINDS[] = {
     [GB_TREAD_PACE] = "tread_pace",
     [GB_AREA_PACE] = "area_pace",
     [GB_VOLUME_PACE] = "volume_pace",
+    [GB_JOINT_RATE] = "joint_rate",
+    [GB_MORTAR_RATE] = "mortar_rate",
 };
 _Static_assert(sizeof KINDS / sizeof KINDS[0] == GB_KINDS, "a word for every kind");
 

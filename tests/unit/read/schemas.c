@@ -68,14 +68,26 @@ static bool whole_number(const char *text, double *value) {
     return gb_parse_number(text, value) == GB_NO_FAULT && floor(*value) == *value;
 }
 
+/* A bound of a size is one length; what is usual is two, of which the longer counts. */
+static bool reads_size(const char *text, double *value) {
+    gb_length two[2];
+    if (gb_parse(GB_LENGTH, text, value) == GB_NO_FAULT)
+        return true;
+    if (gb_parse_size(text, &two[0], &two[1]) != GB_NO_FAULT)
+        return false;
+    *value = fmax(two[0].m, two[1].m);
+    return true;
+}
+
 /* True when `text` is a value of the key's kind; numbers go to *value. */
 static bool reads(const gb_key *key, const char *text, double *value) {
     *value = NAN;
     switch (key->kind) {
     case GB_KEY_QUANTITY:
     case GB_KEY_QUANTITIES:
-    case GB_KEY_SIZE:
         return gb_parse(key->quantity, text, value) == GB_NO_FAULT;
+    case GB_KEY_SIZE:
+        return reads_size(text, value);
     case GB_KEY_NUMBER:
     case GB_KEY_NUMBERS:
         return gb_parse_number(text, value) == GB_NO_FAULT;
