@@ -101,6 +101,7 @@ typedef struct gb_about {
     const gb_mix_plan *mix;
     const gb_piece *piece;
     const gb_take *take;
+    gb_layer_kind kind; /* of layers in all */
     gb_amount amount;
     size_t batch;
     size_t part;
