@@ -181,6 +181,7 @@ typedef struct gb_mix {
     gb_duration life;      /* working life, or a slurry's life in the pot */
     gb_duration life_hot;  /* the same in the hot band */
     gb_duration open;      /* slurry only: open on the stone; NaN otherwise */
+    bool never_retempered; /* no water is added once it is mixed */
     gb_duration mixing;    /* least time in the mixer */
     const gb_words *order; /* charging order */
     size_t order_count;
@@ -249,6 +250,9 @@ gb_status gb_make_recipe(const gb_mix *mix, const gb_label *own, bool measured,
    that is added. */
 gb_mass gb_addition_mass(const gb_mix *mix, const gb_recipe *recipe, size_t addition,
                          double bags, gb_mass water);
+
+/* True when pigment is among its additions. */
+bool gb_is_coloured(const gb_mix *mix);
 
 /* The share of the mixing water that additions replace; 0 when none does. */
 gb_share gb_water_replaced(const gb_mix *mix);

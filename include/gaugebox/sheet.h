@@ -14,7 +14,7 @@ typedef enum gb_show {
     GB_SHOW_MARK,     /* a sign that only guides the eye */
     GB_SHOW_ROWS,     /* rows within a row */
     GB_SHOW_COUNT,    /* a whole number */
-    GB_SHOW_NUMBER,   /* two decimals */
+    GB_SHOW_NUMBER,   /* two decimals, four below 0.01 */
     GB_SHOW_RATIO,    /* as written, up to three decimals */
     GB_SHOW_FRACTION, /* as 2-3/8, to thirty-seconds */
     GB_SHOW_QUARTERS,
@@ -101,6 +101,7 @@ typedef struct gb_about {
     const gb_mix_plan *mix;
     const gb_piece *piece;
     const gb_take *take;
+    gb_layer_kind kind; /* of layers in all */
     gb_amount amount;
     size_t batch;
     size_t part;

@@ -6,6 +6,15 @@ bool gb_is_addition(gb_material_kind kind) {
     return kind >= GB_PIGMENT;
 }
 
+bool gb_is_coloured(const gb_mix *mix) {
+    for (size_t i = 0; i < mix->addition_count; i++) {
+        gb_material_kind kind = mix->additions[i].material->kind;
+        if (kind == GB_PIGMENT || kind == GB_CARBON_BLACK)
+            return true;
+    }
+    return false;
+}
+
 gb_mass gb_addition_mass(const gb_mix *mix, const gb_recipe *recipe, size_t addition,
                          double bags, gb_mass water) {
     const gb_addition *a = &mix->additions[addition];

@@ -384,10 +384,6 @@ void gb_entry_cautions(const gb_mix *mix, gb_caution_list *to) {
     addition_cautions(mix, to);
 }
 
-static bool is_coloured(const gb_mix *mix) {
-    return has_kind(mix, GB_PIGMENT) || has_kind(mix, GB_CARBON_BLACK);
-}
-
 void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list *to) {
     const gb_batching *b = &mix->batching;
     gb_entry_cautions(mix->need.mix, to);
@@ -405,7 +401,7 @@ void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list
         no_batch_caution(job, mix, to);
     else if (b->part_bags)
         part_bag_caution(job, mix, to);
-    if (b->part_bags && is_coloured(mix->need.mix))
+    if (b->part_bags && gb_is_coloured(mix->need.mix))
         gb_add_caution(to, GB_C_COLOUR_PARTS, GB_NONE, GB_NONE);
     if (isnan(b->time_to_place.s) && b->batch_count > 0)
         gb_add_caution(to, GB_C_NO_PACE, GB_NONE, GB_NONE);

@@ -57,6 +57,8 @@ const gb_why *gb_why_depth_in_front(gb_explainer *x, const gb_take *take);
 const gb_why *gb_why_depth_error(gb_explainer *x, const gb_take *take);
 const gb_why *gb_why_each(gb_explainer *x, const gb_take *take);
 const gb_why *gb_why_net_of(gb_explainer *x, const gb_take *take);
+/* Of all layers of the row's kind. */
+const gb_why *gb_why_layers_in_all(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_waste(gb_explainer *x, const gb_job *job, const char *of);
 const gb_why *gb_why_net(gb_explainer *x, const gb_mix_plan *mix);
 const gb_why *gb_why_need_waste(gb_explainer *x, const gb_about *about);

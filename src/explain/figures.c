@@ -603,6 +603,7 @@ static const struct {
     {GB_ROW_LOOSE_TUBES, "ordered", gb_why_loose_ordered},
     {GB_ROW_LOOSE_TUBES, "packs", gb_why_tubes},
     {GB_ROW_LOOSE_TUBES, "pack", gb_why_tube},
+    {GB_ROW_LAYER_TOTAL, "net", gb_why_layers_in_all},
     {GB_ROW_STONE_LINE, "ordered", gb_why_ordered},
     {GB_ROW_STONE_LINE, "length", gb_why_stone_length},
     {GB_ROW_STONE_LINE, "width", gb_why_stone_width},

@@ -194,3 +194,22 @@ const gb_why *gb_why_bags_spread(gb_explainer *x, const gb_about *a) {
                   GB_INPUTS(gb_why_bags_needed(x, a), gb_why_bags_share(x, a)),
                   .of = n->mix->id);
 }
+
+const gb_why *gb_why_layers_in_all(gb_explainer *x, const gb_about *a) {
+    const gb_plan *plan = a->plan;
+    const gb_why **all =
+        gb_arena_take(x->arena, plan->take_count + 1, sizeof(const gb_why *));
+    size_t n = 0;
+    double m3 = 0;
+    if (all == NULL) {
+        x->failed = true;
+        return NULL;
+    }
+    for (size_t i = 0; i < plan->take_count; i++) {
+        if (plan->takes[i].layer->kind != a->kind)
+            continue;
+        all[n++] = gb_why_net_of(x, &plan->takes[i]);
+        m3 += plan->takes[i].net.m3;
+    }
+    return GB_WHY(x, "in_all", GB_VOLUME, m3, "sum()", .inputs = all, .input_count = n);
+}

@@ -136,7 +136,7 @@ static void add_states(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
     gb_add_sand_states(b, p->need.mix, &p->recipe, bags, &measure);
 }
 
-/* How today's sand bulks, and who says so. */
+/* How today's sand bulks, when the job says so. */
 static void add_bulking(gb_builder *b, const gb_job *job) {
     gb_figure bulking =
         gb_num("bulking", GB_SHOW_SHARE, gb_job_lying(job).bulking.of_one);
@@ -145,8 +145,6 @@ static void add_bulking(gb_builder *b, const gb_job *job) {
         GB_ADD(b, BULKING_TESTED, bulking);
     else if (!isnan(job->sand.bulking.of_one))
         GB_ADD(b, BULKING_STATED, bulking);
-    else
-        GB_ADD(b, BULKING_USUAL, bulking);
 }
 
 static void add_half(gb_builder *b, const gb_job *job, const gb_mix_plan *p,

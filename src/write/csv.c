@@ -22,6 +22,7 @@ static const struct {
     {"takeoff", GB_ROW_LOOSE_ROD},
     {"takeoff", GB_ROW_LOOSE_SEALANT},
     {"takeoff", GB_ROW_STONE_LINE},
+    {"takeoff", GB_ROW_LAYER_TOTAL},
     {"price", GB_ROW_BUY},
     {"price", GB_ROW_NOT_SOLD},
     {"price", GB_ROW_GOODS},

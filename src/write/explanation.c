@@ -329,7 +329,7 @@ static const struct {
     const char *us;
     const char *metric;
 } ROUNDED[] = {
-    [GB_SHOW_NUMBER] = {"0.01", "0.01"},
+    [GB_SHOW_NUMBER] = {N_("0.01 (0.0001 below that)"), N_("0.01 (0.0001 below that)")},
     [GB_SHOW_FRACTION] = {"1/32", "1/32"},
     [GB_SHOW_QUARTERS] = {"1/4", "1/4"},
     [GB_SHOW_LENGTH] = {N_("1/16 in (1/64 in below 1/8 in)"),

@@ -29,9 +29,11 @@ static void show_text(const gb_figure *f, gb_system system, gb_text *to) {
 
 static void show_number(const gb_figure *f, gb_system system, gb_text *to) {
     (void)system;
+    /* A dab would read as none; one that is rounded down is cut at two decimals. */
+    bool dab = f->rounding == GB_NEAREST && f->value > 0 && f->value < 0.00995;
     double value =
         f->rounding == GB_NEAREST ? f->value : gb_round(f->value, 0.01, f->rounding);
-    add(to, value, f->show == GB_SHOW_COUNT ? 0 : 2, "");
+    add(to, value, f->show == GB_SHOW_COUNT ? 0 : dab ? 4 : 2, "");
 }
 
 static void show_fraction(const gb_figure *f, gb_system system, gb_text *to) {

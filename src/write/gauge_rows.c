@@ -158,15 +158,10 @@ void gb_add_replaced(gb_builder *b, const gb_mix *mix) {
 }
 
 void gb_add_addition_notes(gb_builder *b, const gb_mix *mix) {
-    bool colour = false;
     bool label = false;
-    for (size_t i = 0; i < mix->addition_count; i++) {
-        gb_material_kind kind = mix->additions[i].material->kind;
-        bool pigment = kind == GB_PIGMENT || kind == GB_CARBON_BLACK;
-        colour = colour || pigment;
-        label = label || !pigment;
-    }
-    if (colour)
+    for (size_t i = 0; i < mix->addition_count; i++)
+        label = label || mix->additions[i].material->kind > GB_CARBON_BLACK;
+    if (gb_is_coloured(mix))
         GB_ADD_BARE(b, COLOUR);
     if (label)
         GB_ADD_BARE(b, BY_LABEL);

@@ -144,6 +144,24 @@ static void add_supply(gb_builder *b, const gb_supply_need *s) {
         GB_ADD(b, SUPPLY_MASS, material, mass);
 }
 
+/* Each kind of layer over all pieces. */
+static void add_totals(gb_builder *b, const gb_plan *plan) {
+    if (plan->take_count == 0)
+        return;
+    GB_ADD_BARE(b, TOTALS_TITLE);
+    for (gb_layer_kind kind = 0; kind < GB_LAYER_KINDS; kind++) {
+        double net = 0;
+        for (size_t i = 0; i < plan->take_count; i++)
+            if (plan->takes[i].layer->kind == kind)
+                net += plan->takes[i].net.m3;
+        b->about.kind = kind;
+        if (net > 0)
+            GB_ADD(b, LAYER_TOTAL, gb_row_fig(b, "kind", gb_kind_row(b, kind)),
+                   gb_num("net", GB_SHOW_VOLUME_FINE, net));
+    }
+    gb_end_block(b);
+}
+
 static void add_needs(gb_builder *b, const gb_plan *plan) {
     GB_ADD_BARE(b, NEEDS_TITLE);
     for (size_t i = 0; i < plan->mix_count; i++)
@@ -158,6 +176,7 @@ gb_status gb_takeoff_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
     b.about.plan = plan;
     add_pieces(&b, plan);
     add_stones(&b, plan);
+    add_totals(&b, plan);
     if (plan->mix_count > 0)
         add_needs(&b, plan);
     GB_ADD_BARE(&b, SUPPLIES_TITLE);

@@ -115,7 +115,12 @@ void gb_add_batches(gb_builder *b, const gb_mix_plan *p) {
                gb_bags_fig(b, "bags", k->batches[i].bags), covers_fig(b, &k->batches[i]));
         GB_ADD(b, BATCH_LOG, gb_num("life", GB_SHOW_DURATION, p->life.s));
     }
-    GB_ADD(b, DEAD, gb_num("life", GB_SHOW_DURATION, p->life.s));
+    gb_figure life = gb_num("life", GB_SHOW_DURATION, p->life.s);
+    /* Water that is added later also pales a coloured mortar. */
+    if (p->need.mix->never_retempered || gb_is_coloured(p->need.mix))
+        GB_ADD(b, DEAD_NEVER, life);
+    else
+        GB_ADD(b, DEAD, life);
     if (p->first_check.known)
         add_first_check(b, p);
 }

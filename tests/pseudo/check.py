@@ -43,9 +43,12 @@ def ids_in(folder):
 SHIPPED = ids_in(TOP / "mixes")
 CLAIMING = ids_in(WORK / "claims")
 MIXES = SHIPPED + CLAIMING
-OF_JOBS = sorted("own/" + name for job in (TOP / "tests/jobs").glob("*-good/job.cfg")
+OF_JOBS = sorted("own/" + name for job in [*(TOP / "tests/jobs").glob("*-good/job.cfg"),
+                                           *(TOP / "examples").glob("*/job.cfg")]
                  for name in re.findall(r'\{ name = "([^"]+)"; like', job.read_text()))
-MATERIALS = re.findall(r'\{ name = "([^"]+)"', (TOP / "mixes/materials.cfg").read_text())
+MATERIALS = [name for file in ("materials.cfg", "stones.cfg")
+             for name in re.findall(r'\{ name = "([^"]+)"',
+                                    (TOP / "mixes" / file).read_text())]
 
 faults = []
 looked_at = {}

@@ -45,8 +45,8 @@
    - shipped-mixes: no source; every mix of the table is planned in each of its uses
    - slurry-practice: common practice of stone slurry; ANSI A108.1A (from memory)
    - stone-practice: BIA Technical Note 14A and M1-88; Beall; UFGS 03301A; common practice
-   - stone-weights: Gillette and Hill, gravities of stone; Beall; notes on lifting granite;
-     ASTM C615, C616, C568 (from memory)
+   - stone-weights: Gillette and Hill, gravities of stone; Beall; notes on lifting
+   granite; ASTM C615, C616, C568 (from memory)
    - us-navy-builder: NAVEDTRA 14043 and 14045, rule 38, block and the mortar of walls
    - water-figures: Gillette and Hill; common practice; water of plastic and stiff mortar
    - yeh-1998: 1030 laboratory concretes by mass; see the folder's origin.txt

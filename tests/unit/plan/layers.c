@@ -7,7 +7,6 @@
 
 /* Laws of layers that are more than an area by one depth. */
 
-
 static double net(const gb_piece *piece, const gb_layer *layer) {
     gb_take t = {0};
     return gb_take_off(piece, layer, &t) == GB_OK ? t.net.m3 : GB_NONE;
