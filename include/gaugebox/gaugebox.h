@@ -20,6 +20,7 @@
 #include "gaugebox/sand.h"
 #include "gaugebox/shape.h"
 #include "gaugebox/sheet.h"
+#include "gaugebox/steps.h"
 #include "gaugebox/stone.h"
 #include "gaugebox/text.h"
 

@@ -6,6 +6,7 @@
 #include "gaugebox/loose.h"
 #include "gaugebox/sand.h"
 #include "gaugebox/shape.h"
+#include "gaugebox/steps.h"
 #include "gaugebox/stone.h"
 
 /* Quantities that the file did not state are NaN, texts NULL. */
@@ -89,6 +90,7 @@ typedef struct gb_piece {
     gb_piece_kind kind;
     size_t count;
     gb_length size[2]; /* of a rectangle, as stated: along the nosing, front to back */
+    gb_steps run;      /* of steps, which decides count and size */
     gb_shape shape;    /* in plan, from the size or as stated; see gb_has_shape */
     gb_length overhang_front;
     gb_length overhang_side; /* at each end */

@@ -7,8 +7,8 @@
 
 typedef struct gb_place {
     const void *value; /* where the value was put; what a place is found by */
-    const char *file;
-    int line; /* 0: the file does not state it, and `text` is the usual value */
+    const char *file;  /* empty: an option of the command */
+    int line;          /* 0: the file does not state it, and `text` is the usual value */
     const char *key;
     const char *text; /* as it was written */
 } gb_place;

@@ -89,6 +89,26 @@ uint64_t gb_stones_digest(const gb_mix_table *table);
 bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diags *diags,
                  gb_job *job) GB_MUST_USE;
 
+/* A key that a command takes as an option, and one as it was typed. */
+typedef struct gb_typed_key {
+    const char *name;
+    const char *arg; /* what stands for its value; NULL: it has none */
+    const char *help;
+} gb_typed_key;
+
+typedef struct gb_typed {
+    const char *key;
+    const char *text;
+} gb_typed;
+
+/* Key i of a run of steps, from 0; false beyond the last one. */
+bool gb_steps_option(size_t i, gb_typed_key *key);
+
+/* Reads a run from options, each key once. False with faults reported. */
+bool gb_read_steps(const gb_typed *typed, size_t count, gb_system units,
+                   gb_mix_table *table, gb_arena *arena, gb_diags *diags,
+                   gb_steps *steps) GB_MUST_USE;
+
 /* Reads one price book. False with faults reported. */
 bool gb_read_prices(const char *file, gb_mix_table *table, gb_arena *arena,
                     gb_diags *diags, gb_price_book *book) GB_MUST_USE;

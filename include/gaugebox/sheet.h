@@ -20,6 +20,10 @@ typedef enum gb_show {
     GB_SHOW_QUARTERS,
     GB_SHOW_PARTS, /* volumes in a proportion, as they were stated */
     GB_SHOW_LENGTH,
+    GB_SHOW_LENGTH_FINE, /* inches to three decimals, mm to one */
+    GB_SHOW_INCHES,      /* sixteenths of an inch, whatever the sheet's units */
+    GB_SHOW_MM,          /* beside it, the same in whole millimetres */
+    GB_SHOW_SLOPE,
     GB_SHOW_RUN,       /* a long length, tenths of ft or m */
     GB_SHOW_AREA,      /* US: 2 decimals of ft2 */
     GB_SHOW_AREA_HALF, /* US: halves of ft2, as a helper reads them */
@@ -118,6 +122,12 @@ typedef struct gb_about {
     const gb_stone_take *stone;
     const gb_loose_take *loose;
     const gb_buy_line *line;
+    const gb_steps *steps; /* of a run, and whose it is; NULL: of options */
+    const char *run;
+    const gb_layout *layout;
+    const gb_choice *choice;
+    size_t step; /* from 0 */
+    gb_step_rule rule;
 } gb_about;
 
 struct gb_row {
@@ -134,7 +144,7 @@ typedef struct gb_block {
 } gb_block;
 
 typedef struct gb_sheet {
-    const char *kind; /* "sheet", "takeoff", "price", "mixes" or "mix" */
+    const char *kind; /* "sheet", "takeoff", "price", "steps", "mixes" or "mix" */
     gb_system system;
     const char *language; /* of the texts that it holds, and that writers use */
     const gb_block *blocks;
@@ -163,6 +173,21 @@ typedef struct gb_priced {
 } gb_priced;
 gb_status gb_price_sheet(const gb_priced *priced, gb_style style, gb_arena *arena,
                          gb_sheet *sheet) GB_MUST_USE;
+
+/* A run to lay out, from a job or by itself. */
+typedef struct gb_steps_question {
+    const gb_steps *steps;
+    const gb_plan *plan;   /* NULL: by itself */
+    const gb_piece *piece; /* that is the run; NULL without a plan */
+    gb_length read_to;     /* see gb_lay_steps */
+    gb_choices choices;
+} gb_steps_question;
+
+/* What a tape of that system is read to: 1/16 in or 1 mm. */
+gb_length gb_tape(gb_system system);
+
+gb_status gb_steps_sheet(const gb_steps_question *questions, size_t count, gb_style style,
+                         gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
 
 /* A block for each family; `mixes` are sorted by id. */
 gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_style style,

@@ -46,6 +46,7 @@ extern const gb_command gb_sheet_command;
 extern const gb_command gb_takeoff_command;
 extern const gb_command gb_price_command;
 extern const gb_command gb_mix_command;
+extern const gb_command gb_steps_command;
 extern const gb_command gb_check_command;
 extern const gb_command gb_keys_command;
 extern const gb_command gb_starter_command;

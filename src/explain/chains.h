@@ -18,6 +18,17 @@ const gb_why *gb_why_perimeter(gb_explainer *x, const gb_piece *piece);
 const gb_why *gb_why_blank_length(gb_explainer *x, const gb_piece *piece);
 const gb_why *gb_why_blank_width(gb_explainer *x, const gb_piece *piece);
 
+/* ---- steps.c: a run of steps ------------------------------------------------------- */
+
+/* True for the rows of a run; their figures are explained by the row and its name. */
+bool gb_is_of_steps(gb_row_code row);
+const gb_why *gb_why_of_steps(gb_explainer *x, const gb_row *row,
+                              const gb_figure *figure);
+/* Of a piece that is a run. */
+const gb_why *gb_why_run_count(gb_explainer *x, const gb_piece *piece);
+const gb_why *gb_why_run_width(gb_explainer *x, const gb_piece *piece);
+const gb_why *gb_why_run_depth(gb_explainer *x, const gb_piece *piece);
+
 /* ---- stones.c: the stone of the piece that the row is about ------------------------ */
 
 const gb_why *gb_why_thickness(gb_explainer *x, const gb_about *about);

@@ -44,6 +44,7 @@ static bool is_explained(const gb_row *row, const gb_figure *f) {
     case GB_SHOW_MARK:
     case GB_SHOW_ROWS:
     case GB_SHOW_WATER_UNITS:
+    case GB_SHOW_MM:
         return false;
     default:
         return isfinite(value_of(f)) && !gb_only_counts(row, f);

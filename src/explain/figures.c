@@ -718,6 +718,8 @@ const gb_why *gb_why_figure(gb_explainer *x, const gb_row *row, const gb_row *ou
     if (row->code == GB_ROW_BAG)
         return outer->code == GB_ROW_SITE_BAGS ? site_bags(x, row->about)
                                                : gb_why_bags(x, row->about);
+    if (gb_is_of_steps(row->code))
+        return gb_why_of_steps(x, row, figure);
     reason *why = find(row->code, figure->name);
     if (why == NULL)
         why = find(ANY_ROW, figure->name);
@@ -725,8 +727,10 @@ const gb_why *gb_why_figure(gb_explainer *x, const gb_row *row, const gb_row *ou
 }
 
 bool gb_only_counts(const gb_row *row, const gb_figure *figure) {
-    bool numbered = row->code == GB_ROW_ORDER || row->code == GB_ROW_BATCH_LINE ||
-                    row->code == GB_ROW_LEVEL_BED || row->code == GB_ROW_C_BED_THIN ||
-                    row->code == GB_ROW_C_BED_THICK;
+    bool numbered =
+        row->code == GB_ROW_ORDER || row->code == GB_ROW_BATCH_LINE ||
+        row->code == GB_ROW_LEVEL_BED || row->code == GB_ROW_C_BED_THIN ||
+        row->code == GB_ROW_C_BED_THICK || row->code == GB_ROW_GUARD ||
+        (row->code >= GB_ROW_MARK_BLOCK && row->code <= GB_ROW_MARK_LANDING_BACK);
     return numbered && strcmp(figure->name, "n") == 0;
 }

@@ -4,6 +4,8 @@
 #include <string.h>
 
 const gb_why *gb_why_count(gb_explainer *x, const gb_piece *p) {
+    if (p->run.at.line != 0)
+        return gb_why_run_count(x, p);
     return gb_stated_count(x, "count", p->name, &p->count);
 }
 

@@ -9,10 +9,14 @@
 #define CUT    N_("the strips of the overhang, cut off along lines beside the edges")
 
 const gb_why *gb_why_length(gb_explainer *x, const gb_piece *p) {
+    if (p->run.at.line != 0)
+        return gb_why_run_width(x, p);
     return gb_stated(x, "length", p->name, GB_LENGTH, &p->shape.front.m, NULL);
 }
 
 const gb_why *gb_why_width(gb_explainer *x, const gb_piece *p) {
+    if (p->run.at.line != 0)
+        return gb_why_run_depth(x, p);
     return gb_stated(x, "width", p->name, GB_LENGTH, &p->shape.width.m, NULL);
 }
 
@@ -38,7 +42,8 @@ static const gb_why *diameter(gb_explainer *x, const gb_piece *p) {
 }
 
 static const gb_why *overhang(gb_explainer *x, const gb_piece *p) {
-    return size(x, p, "overhang_front", &p->overhang_front);
+    bool run = p->run.at.line != 0;
+    return size(x, p, "overhang_front", run ? &p->run.overhang : &p->overhang_front);
 }
 
 static gb_plan_size sizes_of(const gb_piece *p) {

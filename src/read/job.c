@@ -6,6 +6,7 @@
 #include "read/sand_rules.h"
 #include "read/schemas.h"
 #include "read/shape_rules.h"
+#include "read/steps_rules.h"
 #include "words/words.h"
 
 #include <math.h>
@@ -105,7 +106,9 @@ static void take_size(job_reader *r, gb_piece *p) {
 
 /* The piece is the reader's own until the job is handed out. */
 static void check_piece(job_reader *r, gb_piece *p) {
-    if (p->shape.at.line == 0)
+    if (p->run.at.line != 0)
+        gb_take_run(&r->base, r->job->units, p);
+    else if (p->shape.at.line == 0)
         take_size(r, p);
     bool sized = gb_has_shape(&p->shape);
     if (p->shape.at.line != 0 && !isnan(p->size[0].m))
@@ -114,7 +117,7 @@ static void check_piece(job_reader *r, gb_piece *p) {
                   "anything else 'shape'",
                   p->name);
     gb_check_shape(r->base.diags, r->base.file, p->name, &p->shape);
-    if (is_laid(p) && !sized)
+    if (is_laid(p) && !sized && p->run.at.line == 0)
         gb_report(r->base.diags, r->base.file, p->at.line,
                   "piece '%s' has no 'size', and a bed, slurry or slab needs one; add: "
                   "size = \"5 ft x 14 in\"",

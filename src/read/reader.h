@@ -11,6 +11,7 @@ typedef struct gb_reader {
     uint64_t digest;   /* of the file, once it is read */
     gb_places *places; /* NULL: they are not kept */
     const char *shown; /* the file as places name it; NULL: as it is named here */
+    bool typed;        /* options of a command: they have no file and no line */
 } gb_reader;
 
 /* Fills *out (of schema->size bytes) from `group`; reports every fault in it. */

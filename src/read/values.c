@@ -56,9 +56,11 @@ static const char *as_written(gb_reader *r, const config_setting_t *s) {
 
 static void keep_place(gb_reader *r, const config_setting_t *s, const gb_key *key,
                        const void *value) {
+    /* An option has no line, but it was stated: 0 would make it a usual value. */
+    const char *file = r->shown != NULL ? r->shown : r->file;
     gb_places_add(r->places, (gb_place){.value = value,
-                                        .file = r->shown != NULL ? r->shown : r->file,
-                                        .line = line_of(s),
+                                        .file = r->typed ? "" : file,
+                                        .line = r->typed ? 1 : line_of(s),
                                         .key = key->name,
                                         .text = as_written(r, s)});
 }

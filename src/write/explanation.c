@@ -200,8 +200,21 @@ static void add_value_and_origin(gb_text *to, size_t indent, const gb_text *valu
         to->failed || all.failed || value->failed || place->failed || source->failed;
 }
 
+/* An option of the command: --least-bed 1/2in. */
+static void add_option(const gb_place *p, gb_text *to) {
+    gb_text_add(to, "--");
+    for (const char *c = p->key; *c != '\0'; c++)
+        gb_text_add_char(to, *c == '_' ? '-' : *c);
+    gb_text_add(to, p->text[0] != '\0' ? " " : "");
+    gb_text_add_clean(to, p->text);
+}
+
 /* Where a value was read: job.cfg:31: depth = "1-1/4 in". */
 static void add_place(const gb_place *p, gb_text *to) {
+    if (p->file[0] == '\0') {
+        add_option(p, to);
+        return;
+    }
     gb_text_add_clean(to, p->file);
     if (p->line > 0) {
         gb_text_add(to, ":");
@@ -334,6 +347,10 @@ static const struct {
     [GB_SHOW_QUARTERS] = {"1/4", "1/4"},
     [GB_SHOW_LENGTH] = {N_("1/16 in (1/64 in below 1/8 in)"),
                         N_("1 mm (0.1 mm below 100 mm)")},
+    [GB_SHOW_LENGTH_FINE] = {"0.001 in", "0.1 mm"},
+    [GB_SHOW_INCHES] = {"1/16 in", "1/16 in"},
+    [GB_SHOW_MM] = {"1 mm", "1 mm"},
+    [GB_SHOW_SLOPE] = {"1/16 in/ft, or 0.01 %", "0.01 %"},
     [GB_SHOW_RUN] = {"0.1 ft", "0.1 m"},
     [GB_SHOW_AREA] = {"0.01 ft2", "0.01 m2"},
     [GB_SHOW_AREA_HALF] = {"1/2 ft2", "0.01 m2"},

@@ -108,6 +108,42 @@ static void show_length(const gb_figure *f, gb_system system, gb_text *to) {
     gb_print_length(to, (gb_length){f->value}, system);
 }
 
+/* Decimals of an inch as they are needed, 6.75 and 0.292; tenths of a millimetre. */
+static void show_length_fine(const gb_figure *f, gb_system system, gb_text *to) {
+    double inches = in_unit(GB_LENGTH, "in", f->value);
+    double zero = system == GB_US ? 0.0005 : 0.05;
+    double shown = system == GB_US ? inches : f->value * 1000.0;
+    if (fabs(shown) < zero)
+        shown = 0;
+    if (system == GB_METRIC)
+        add(to, shown, fabs(shown - round(shown)) < 0.05 ? 0 : 1, " mm");
+    else
+        add(to, shown, decimals_of(gb_round(shown, 0.001, GB_NEAREST), 3), " in");
+}
+
+static void show_inches(const gb_figure *f, gb_system system, gb_text *to) {
+    (void)system;
+    double inches = gb_round(in_unit(GB_LENGTH, "in", f->value), 1.0 / 16.0, GB_NEAREST);
+    gb_text_add(to, inches < 0 ? "-" : "");
+    add_parts(to, fabs(inches), 16, GB_NEAREST, " in");
+}
+
+static void show_mm(const gb_figure *f, gb_system system, gb_text *to) {
+    (void)system;
+    double mm = round(f->value * 1000.0);
+    add(to, fabs(mm) < 0.5 ? 0 : mm, 0, " mm");
+}
+
+/* As a level shows it: a part of an inch in a foot where it is one, else a percent. */
+static void show_slope(const gb_figure *f, gb_system system, gb_text *to) {
+    double sixteenths = f->value * 12.0 * 16.0;
+    bool plain = system == GB_US && fabs(sixteenths - round(sixteenths)) < 0.005;
+    if (plain)
+        add_parts(to, f->value * 12.0, 16, GB_NEAREST, " in/ft");
+    else
+        add(to, f->value * 100.0, 2, " %");
+}
+
 static void show_run(const gb_figure *f, gb_system system, gb_text *to) {
     if (system == GB_METRIC)
         add(to, f->value, 1, " m");
@@ -300,6 +336,10 @@ static const struct {
     [GB_SHOW_QUARTERS] = {show_fraction, ""},
     [GB_SHOW_PARTS] = {show_parts, ""},
     [GB_SHOW_LENGTH] = {show_length, "_m"},
+    [GB_SHOW_LENGTH_FINE] = {show_length_fine, "_m"},
+    [GB_SHOW_INCHES] = {show_inches, "_m"},
+    [GB_SHOW_MM] = {show_mm, NULL},
+    [GB_SHOW_SLOPE] = {show_slope, "_of_run"},
     [GB_SHOW_RUN] = {show_run, "_m"},
     [GB_SHOW_AREA] = {show_area, "_m2"},
     [GB_SHOW_AREA_HALF] = {show_area, "_m2"},

@@ -1,6 +1,7 @@
 #include "write/gauge_rows.h"
 #include "write/layer_rows.h"
 #include "write/loose_rows.h"
+#include "write/steps_rows.h"
 
 #include <math.h>
 
@@ -55,6 +56,7 @@ static void add_pieces(gb_builder *b, const gb_plan *plan) {
     for (size_t i = 0; i < plan->job->piece_count; i++) {
         const gb_piece *piece = &plan->job->pieces[i];
         add_piece(b, piece);
+        gb_add_run(b, piece);
         for (; t < plan->take_count && plan->takes[t].piece == piece; t++)
             add_layer(b, &plan->takes[t]);
         for (; l < plan->loose_count && plan->loose[l].piece == piece; l++)

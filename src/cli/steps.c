@@ -1,0 +1,157 @@
+#include "cli/command.h"
+#include "words/words.h"
+
+#include <stdio.h>
+#include <string.h>
+
+/* The keys of a run are the options of this command: each has one, with dashes. */
+enum { FIRST_KEY = 4001, MOST_KEYS = 64, LONGEST_NAME = 32 };
+
+typedef struct input {
+    gb_common common;
+    const char *job;
+    gb_typed typed[MOST_KEYS];
+    size_t count;
+} input;
+
+static const char *typed_as(const gb_typed_key *key, char name[LONGEST_NAME]) {
+    size_t n = 0;
+    for (; key->name[n] != '\0' && n + 1 < LONGEST_NAME; n++)
+        name[n] = key->name[n];
+    name[n] = '\0';
+    for (char *c = name; *c != '\0'; c++)
+        if (*c == '_')
+            *c = '-';
+    return name;
+}
+
+static void type_key(input *in, size_t i, const char *arg, struct argp_state *state) {
+    gb_typed_key key;
+    char name[LONGEST_NAME];
+    if (!gb_steps_option(i, &key))
+        return;
+    for (size_t k = 0; k < in->count; k++)
+        if (strcmp(in->typed[k].key, key.name) == 0)
+            argp_error(state, gb_tr("--%s is given twice; keep one"),
+                       typed_as(&key, name));
+    if (in->count < MOST_KEYS)
+        in->typed[in->count++] = (gb_typed){key.name, arg == NULL ? "" : arg};
+}
+
+static error_t parse(int key, char *arg, struct argp_state *state) {
+    input *in = state->input;
+    if (key >= FIRST_KEY && key < FIRST_KEY + MOST_KEYS) {
+        type_key(in, (size_t)(key - FIRST_KEY), arg, state);
+        return 0;
+    }
+    switch (key) {
+    case ARGP_KEY_INIT:
+        state->child_inputs[0] = &in->common;
+        return 0;
+    case ARGP_KEY_ARG:
+        if (in->job != NULL)
+            argp_error(state, gb_tr("one job at a time; '%s' is a second one"), arg);
+        in->job = arg;
+        return 0;
+    case ARGP_KEY_END:
+        if (in->job == NULL && in->count == 0)
+            argp_error(state, gb_tr("which run? name a job, or state it: --rise 49in "
+                                    "--tread 14in"));
+        if (in->job != NULL && in->count > 0)
+            argp_error(state,
+                       gb_tr("a job states its runs itself; take --%s out, or the "
+                             "job"),
+                       in->typed[0].key);
+        return 0;
+    default:
+        return ARGP_ERR_UNKNOWN;
+    }
+}
+
+/* ---- runs -------------------------------------------------------------------------- */
+
+static gb_status write_runs(gb_run *run, const input *in, gb_steps_question *questions,
+                            size_t count, gb_style style) {
+    gb_sheet sheet;
+    gb_status status = GB_OK;
+    for (size_t i = 0; i < count && status == GB_OK; i++) {
+        questions[i].read_to = gb_tape(style.system);
+        status = gb_find_steps(questions[i].steps, questions[i].read_to, &run->arena,
+                               &questions[i].choices);
+    }
+    if (status == GB_OK)
+        status = gb_steps_sheet(questions, count, style, &run->arena, &sheet);
+    if (status == GB_OK)
+        status = gb_run_write(run, &in->common, &sheet);
+    return status;
+}
+
+static gb_status lay_job(gb_run *run, const input *in) {
+    gb_job job;
+    gb_plan plan;
+    if (!gb_run_plan(run, in->job, &job, &plan))
+        return GB_OK; /* the faults are in the run */
+    gb_steps_question *questions =
+        gb_arena_take(&run->arena, job.piece_count + 1, sizeof *questions);
+    if (questions == NULL)
+        return GB_NO_MEMORY;
+    size_t count = 0;
+    for (size_t i = 0; i < job.piece_count; i++)
+        if (job.pieces[i].run.at.line != 0)
+            questions[count++] = (gb_steps_question){
+                .steps = &job.pieces[i].run, .plan = &plan, .piece = &job.pieces[i]};
+    if (count == 0) {
+        (void)fprintf(stderr,
+                      gb_tr("%s: error: no piece is a run of steps; give one a run = { "
+                            "... }, or state a run by options\n"),
+                      in->job);
+        run->told = GB_EXIT_FAULT;
+        return GB_OK;
+    }
+    return write_runs(run, in, questions, count, gb_run_style(&in->common, job.units));
+}
+
+static gb_status lay_typed(gb_run *run, const input *in) {
+    gb_steps *steps = gb_arena_take(&run->arena, 1, sizeof *steps);
+    if (steps == NULL)
+        return GB_NO_MEMORY;
+    gb_style style = gb_run_style(&in->common, GB_US);
+    if (!gb_read_steps(in->typed, in->count, style.system, run->table, &run->arena,
+                       &run->diags, steps))
+        return GB_OK; /* the faults are in the run */
+    gb_steps_question question = {.steps = steps};
+    return write_runs(run, in, &question, 1, style);
+}
+
+static int run_steps(int argc, char **argv) {
+    struct argp_option options[MOST_KEYS + 1] = {{0}};
+    char names[MOST_KEYS][LONGEST_NAME];
+    gb_typed_key key;
+    for (size_t i = 0; i < MOST_KEYS && gb_steps_option(i, &key); i++)
+        options[i] = (struct argp_option){.name = typed_as(&key, names[i]),
+                                          .key = FIRST_KEY + (int)i,
+                                          .arg = key.arg,
+                                          .doc = key.help};
+    const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
+    const struct argp argp = {
+        .options = options,
+        .parser = parse,
+        .args_doc = N_("[JOB]"),
+        .doc =
+            N_("Lays out a run of steps from its rise: every number of risers that is "
+               "workable, faces, codes, the story pole, a section. The runs of JOB, or "
+               "one stated by options, each of which is a key of 'run' in a job."),
+        .children = children,
+        .argp_domain = GB_DOMAIN};
+    input in = {.count = 0};
+    argp_parse(&argp, argc, argv, 0, NULL, &in);
+    gb_run run;
+    if (!gb_run_start(&run, &in.common))
+        return GB_EXIT_IO;
+    gb_status status = in.job != NULL ? lay_job(&run, &in) : lay_typed(&run, &in);
+    int result = gb_run_end(&run, &in.common, status);
+    return in.job == NULL && result == GB_EXIT_FAULT ? GB_EXIT_USAGE : result;
+}
+
+const gb_command gb_steps_command = {
+    "steps", N_("a run of steps laid out: risers, levels, a section"), run_steps};
