@@ -82,6 +82,12 @@ static const struct {
     {"    layers = ( { kind = \"bed\"; mix = \"bed/stiff-1-4\"; depth = \"1-1/2 in\"; } "
      "); }",
      "", ""},
+    {"  # ", N_("A run is laid out by its rise; `gaugebox steps` lists what fits:"), ""},
+    {"  # , { name = \"", N_("run"),
+     "\"; kind = \"tread\"; stone = { kind = \"granite\"; thickness = \"7 in\"; };"},
+    {"  #     run = { rise = \"35 in\"; count = 5; tread = \"15 in\"; width = \"4 ft\";", "",
+     ""},
+    {"  #             build = \"solid\"; overlap = \"2 in\"; }; }", "", ""},
     {");", "", ""},
 };
 

@@ -83,6 +83,13 @@ static gb_status write_runs(gb_run *run, const input *in, gb_steps_question *que
         status = gb_steps_sheet(questions, count, style, &run->arena, &sheet);
     if (status == GB_OK)
         status = gb_run_write(run, &in->common, &sheet);
+    if (status == GB_IMPOSSIBLE) {
+        (void)fputs(
+            gb_tr("gaugebox steps: error: no number of risers fits, so there is no "
+                  "table for csv; text tells why\n"),
+            stderr);
+        run->told = GB_EXIT_FAULT;
+    }
     return status;
 }
 

@@ -1,5 +1,6 @@
 #include "gaugebox/count.h"
 #include "gaugebox/steps.h"
+#include "words/mark.h"
 
 static const double INCH = 0.0254;
 
@@ -7,31 +8,31 @@ static const double INCH = 0.0254;
    nothing else is said. Adopted editions differ: the building department decides. */
 static const gb_step_limit LIMITS[] = {
     [GB_RULE_IRC_RISER] = {GB_IRC, "R311.7.5.1", false, GB_LENGTH, 7.75 * INCH,
-                           "2018 IRC R311.7.5.1"},
+                           N_("2018 IRC R311.7.5.1")},
     [GB_RULE_IRC_TREAD] = {GB_IRC, "R311.7.5.2", true, GB_LENGTH, 10 * INCH,
-                           "2018 IRC R311.7.5.2"},
+                           N_("2018 IRC R311.7.5.2")},
     [GB_RULE_IRC_RISERS_DIFFER] = {GB_IRC, "R311.7.5.1", false, GB_LENGTH, 0.375 * INCH,
-                                   "2018 IRC R311.7.5.1"},
+                                   N_("2018 IRC R311.7.5.1")},
     [GB_RULE_IRC_NOSING_LEAST] = {GB_IRC, "R311.7.5.3", true, GB_LENGTH, 0.75 * INCH,
-                                  "2018 IRC R311.7.5.3, from memory"},
+                                  N_("2018 IRC R311.7.5.3, from memory")},
     [GB_RULE_IRC_NOSING_MOST] = {GB_IRC, "R311.7.5.3", false, GB_LENGTH, 1.25 * INCH,
-                                 "2018 IRC R311.7.5.3, from memory"},
+                                 N_("2018 IRC R311.7.5.3, from memory")},
     [GB_RULE_IRC_PITCH] = {GB_IRC, "R311.7.7", false, GB_SLOPE, 1.0 / 48.0,
-                           "2018 IRC R311.7.7, from memory"},
+                           N_("2018 IRC R311.7.7, from memory")},
     [GB_RULE_IRC_FLIGHT] = {GB_IRC, "R311.7.3", false, GB_LENGTH, 151 * INCH,
-                            "2018 IRC R311.7.3, from memory; 147 in before"},
+                            N_("2018 IRC R311.7.3, from memory; 147 in before")},
     [GB_RULE_ADA_RISER_LEAST] = {GB_ADA, "504.2", true, GB_LENGTH, 4 * INCH,
-                                 "ADA Standards 2010, 504.2"},
+                                 N_("ADA Standards 2010, 504.2")},
     [GB_RULE_ADA_RISER_MOST] = {GB_ADA, "504.2", false, GB_LENGTH, 7 * INCH,
-                                "ADA Standards 2010, 504.2"},
+                                N_("ADA Standards 2010, 504.2")},
     [GB_RULE_ADA_TREAD] = {GB_ADA, "504.2", true, GB_LENGTH, 11 * INCH,
-                           "ADA Standards 2010, 504.2"},
+                           N_("ADA Standards 2010, 504.2")},
     [GB_RULE_ADA_NOSING] = {GB_ADA, "504.5", false, GB_LENGTH, 1.5 * INCH,
-                            "ADA Standards 2010, 504.5"},
+                            N_("ADA Standards 2010, 504.5")},
     [GB_RULE_ADA_PITCH] = {GB_ADA, "504.4", false, GB_SLOPE, 1.0 / 48.0,
-                           "ADA Standards 2010, 504.4"},
+                           N_("ADA Standards 2010, 504.4")},
     [GB_RULE_ADJACENT] = {GB_NFPA, "101", false, GB_LENGTH, 0.1875 * INCH,
-                          "NFPA 101, second hand"},
+                          N_("NFPA 101, second hand")},
 };
 _Static_assert(sizeof LIMITS / sizeof LIMITS[0] == GB_STEP_RULES, "a limit for each");
 

@@ -28,6 +28,9 @@ static const gb_why *size(gb_explainer *x, const gb_piece *p, const char *name,
 static const gb_why *front_of(gb_explainer *x, const gb_piece *p) {
     if (p->shape.kind == GB_WINDER)
         return size(x, p, "narrow", &p->shape.narrow);
+    if (p->run.at.line != 0)
+        return GB_WHY(x, "front_side", GB_LENGTH, p->shape.front.m, "length",
+                      GB_INPUTS(gb_why_length(x, p)), .of = p->name);
     return size(x, p, "front_side", &p->shape.front);
 }
 
@@ -42,8 +45,7 @@ static const gb_why *diameter(gb_explainer *x, const gb_piece *p) {
 }
 
 static const gb_why *overhang(gb_explainer *x, const gb_piece *p) {
-    bool run = p->run.at.line != 0;
-    return size(x, p, "overhang_front", run ? &p->run.overhang : &p->overhang_front);
+    return size(x, p, "overhang_front", &p->overhang_front);
 }
 
 static gb_plan_size sizes_of(const gb_piece *p) {

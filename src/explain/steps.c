@@ -82,7 +82,8 @@ static const gb_why *stone(gb_explainer *x, const gb_about *a) {
 static const gb_why *face(gb_explainer *x, const gb_about *a) {
     const gb_layout *l = a->layout;
     if (a->steps->build == GB_SOLID_STEPS)
-        return stone(x, a);
+        return GB_WHY(x, "face", GB_LENGTH, l->face.m, "stone", GB_INPUTS(stone(x, a)),
+                      .of = a->run);
     if (!isnan(a->steps->face.m))
         return length_of(x, a, "face", &a->steps->face);
     if (l->evened)
@@ -517,7 +518,10 @@ static bool lay(const gb_explainer *x, const gb_piece *p, gb_layout *l, gb_about
 const gb_why *gb_why_run_count(gb_explainer *x, const gb_piece *p) {
     gb_layout l;
     gb_about a;
-    return lay(x, p, &l, &a) ? treads(x, &a) : NULL;
+    if (!lay(x, p, &l, &a))
+        return NULL;
+    return GB_WHY(x, "count", GB_PLAIN, (double)l.treads, "treads",
+                  GB_INPUTS(treads(x, &a)), .of = p->name);
 }
 
 const gb_why *gb_why_run_width(gb_explainer *x, const gb_piece *p) {

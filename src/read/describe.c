@@ -1,14 +1,16 @@
 #include "read/schema.h"
 #include "words/words.h"
 
-enum { MOST_EXAMPLES = 6, SHOWN_EXAMPLES = 3 };
+enum { MOST_EXAMPLES = 7, SHOWN_EXAMPLES = 3 };
 
 /* What a kind is called, and how people write one, the usual sizes first. */
 static const struct {
     const char *name;
     const char *examples[MOST_EXAMPLES];
 } KINDS[] = {
-    [GB_LENGTH] = {N_("a length"), {"1-1/4 in", "4 ft 6 in", "38 mm", "1/16 in", "2 mm"}},
+    [GB_LENGTH] = {N_("a length"),
+                   {"1-1/4 in", "4 ft 6 in", "38 mm", "1/16 in", "2 mm", "7 in",
+                    "25 in"}},
     [GB_AREA] = {N_("an area"), {"40 ft2", "3.7 m2"}},
     [GB_VOLUME] = {N_("a volume"), {"6 ft3", "12 qt", "170 L", "1/2 ft3", "12 L"}},
     [GB_MASS] = {N_("a mass"), {"94 lb", "25 kg"}},

@@ -406,7 +406,9 @@ static const gb_key LAYER_KEYS[] = {
      .quantity = GB_SLOPE,
      .most = "1:1",
      .offset = offsetof(gb_layer, fall),
-     .help = N_("bed and slab: depth is that in front, and it grows so much behind it")},
+     .help = N_("bed and slab: depth is that in front, and it grows so much behind it; "
+                "of a run's "
+                "bed its pitch, unless it is stated here")},
     {.name = "face",
      .kind = GB_KEY_SIZE,
      .quantity = GB_LENGTH,

@@ -30,7 +30,7 @@ static const gb_key STEPS_KEYS[] = {
     CHOICE_KEY("top", top, TOPS, "nosing",
                N_("what the rise ends at: the top nosing, or a sill behind it")),
     LENGTH_KEY("sill", sill, NULL, "8 in", "0 in",
-               N_("that the sill stands above the back of what lies before it")),
+               N_("how far the sill stands above the back of what lies before it")),
     CHOICE_KEY(
         "upper", upper, UPPERS, "landing",
         N_("behind the top nosing: a landing, a piece of its own, or the last tread "
@@ -39,14 +39,15 @@ static const gb_key STEPS_KEYS[] = {
                N_("front to back, of an upper landing")),
     {.name = "count",
      .kind = GB_KEY_WHOLE,
-     .least = "2",
+     .fallback = "0",
+     .least = "0",
      .most = "200",
      .offset = offsetof(gb_steps, count),
-     .help = N_("risers, from the foot to the top nosing")},
+     .help = N_("risers, from the foot to the top nosing; 0: not chosen yet")},
     LENGTH_KEY("tread", going, "6 in", "10 ft", NULL,
                N_("its going, from nosing to nosing; or 'length'")),
     LENGTH_KEY("length", length, "6 in", "500 ft", NULL,
-               N_("of all treads together, as the ground leaves it")),
+               N_("of all treads together, as the ground leaves it; instead of 'tread'")),
     {.name = "pitch",
      .kind = GB_KEY_QUANTITY,
      .quantity = GB_SLOPE,
@@ -66,19 +67,20 @@ static const gb_key STEPS_KEYS[] = {
                N_("slabs on stepped block, slabs whose riser block stands on the tread "
                   "below, or solid stone set dry")),
     LENGTH_KEY("slab", slab, "1/2 in", "12 in", NULL, N_("thickness of the slabs")),
-    LENGTH_KEY("bed", bed, "1/4 in", "4 in", NULL,
-               N_("in front; without it and without 'course' 1-1/4 in")),
+    LENGTH_KEY(
+        "bed", bed, "1/4 in", "4 in", NULL,
+        N_("depth of the bed in front; without it and without 'course' it is 1-1/4 in")),
     LENGTH_KEY("least_bed", least_bed, "1/8 in", "4 in", "1/2 in",
-               N_("a thinner one is no bed; common practice")),
+               N_("the thinnest bed in front; common practice")),
     LENGTH_KEY("most_bed", most_bed, "1/4 in", "8 in", "2 in",
-               N_("over it the block is built up; common practice")),
+               N_("the thickest bed; beyond it the block is built up; common practice")),
     LENGTH_KEY("course", course, "1 in", "24 in", NULL,
                N_("of block with its joint; whole courses then decide the bed")),
     LENGTH_KEY("footing", footing, NULL, "20 ft", "0 in",
-               N_("its top below the finished foot")),
-    LENGTH_KEY(
-        "base", base, NULL, "20 ft", "0 in",
-        N_("depth of gravel or concrete below that, or below the first solid stone")),
+               N_("top of the footing below the finished foot")),
+    LENGTH_KEY("base", base, NULL, "20 ft", "0 in",
+               N_("depth of gravel or concrete below the footing's top, or below the "
+                  "first solid stone")),
     LENGTH_KEY("stone", stone, "2 in", "24 in", NULL, N_("height of solid steps")),
     LENGTH_KEY(
         "overlap", overlap, NULL, "24 in", "0 in",
@@ -86,14 +88,15 @@ static const gb_key STEPS_KEYS[] = {
            "in under solid steps")),
     LENGTH_KEY("overhang", overhang, NULL, "3 in", "0 in", N_("of the nosing")),
     LENGTH_KEY("least_riser", least_riser, "2 in", "12 in", "4 in",
-               N_("that a search keeps to")),
+               N_("lowest riser that is looked at, while no count is stated")),
     LENGTH_KEY("most_riser", most_riser, "2 in", "12 in", "8 in",
-               N_("that a search keeps to")),
-    LENGTH_KEY("band_least", band_least, "12 in", "48 in", "22 in",
-               N_("of two risers and a tread; 22 to 30 in for steps outside, 24 to 27 in "
-                  "is usual indoors")),
+               N_("highest riser that is looked at")),
+    LENGTH_KEY(
+        "band_least", band_least, "12 in", "48 in", "22 in",
+        N_("two risers and a tread, at least; 22 to 30 in for steps outside, 24 to 27 in "
+           "is usual indoors")),
     LENGTH_KEY("band_most", band_most, "12 in", "48 in", "30 in",
-               N_("the same, at most")),
+               N_("the same two risers and tread, at most")),
     LENGTH_KEY(
         "bench", bench, NULL, "100 ft", "0 in",
         N_("a benchmark above the finished foot, from which the story pole counts")),

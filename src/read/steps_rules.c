@@ -38,6 +38,13 @@ static void report_two(const steps_reader *r, const char *format, double a, doub
 
 /* ---- keys that go together --------------------------------------------------------- */
 
+static void check_count(const steps_reader *r) {
+    if (r->steps->count == 1)
+        report(r,
+               NF_("run '%s' has one riser; that is a step and no run, which has two at "
+                   "least"));
+}
+
 static void check_treads(const steps_reader *r) {
     const gb_steps *s = r->steps;
     if (isnan(s->going.m) && isnan(s->length.m))
@@ -184,6 +191,7 @@ void gb_check_steps(const gb_reader *reader, const char *name, gb_system units,
     if (steps->at.faulty)
         return;
     size_t before = gb_diags_count(reader->diags);
+    check_count(&r);
     check_treads(&r);
     check_top(&r);
     check_bounds(&r);
@@ -236,13 +244,29 @@ static void take_bed(const steps_reader *r, const gb_piece *p, gb_steps *s) {
     }
 }
 
-static void size_piece(gb_piece *p) {
+/* Block is level and the tread is pitched, so a bed of one plain depth grows to its back;
+   a fall of its own, 0 too, says otherwise. */
+static void take_fall(const steps_reader *r, gb_piece *p) {
+    gb_slope *pitch = &p->run.pitch;
+    for (size_t i = 0; i < p->layer_count && pitch->of_run > 0; i++) {
+        /* The layers are the reader's own until the job is handed out. */
+        gb_layer *l = (gb_layer *)&p->layers[i];
+        if (l->kind != GB_BED || l->depth_count != 1 || !isnan(l->fall.of_run) ||
+            l->at.faulty)
+            continue;
+        l->fall = *pitch;
+        place_too(r->base, pitch, &l->fall, sizeof l->fall);
+    }
+}
+
+static void size_piece(const gb_reader *r, gb_piece *p) {
     gb_steps *s = &p->run;
     gb_layout l;
     if (gb_lay_steps(s, s->count, s->evened, s->rise, &l) != GB_OK)
         return; /* told already */
     p->count = l.treads;
     p->overhang_front = s->overhang;
+    place_too(r, &s->overhang, &p->overhang_front, sizeof s->overhang);
     p->shape.front = s->width;
     p->shape.width = l.depth;
 }
@@ -266,7 +290,8 @@ void gb_take_run(const gb_reader *reader, gb_system units, gb_piece *piece) {
     take_thickness(&r, piece, s->build == GB_SOLID_STEPS ? &s->stone : &s->slab);
     if (s->build != GB_SOLID_STEPS)
         take_bed(&r, piece, s);
+    take_fall(&r, piece);
     gb_check_steps(reader, piece->name, units, s);
     if (s->count > 0 && !isnan(s->width.m))
-        size_piece(piece);
+        size_piece(reader, piece);
 }

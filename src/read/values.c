@@ -734,8 +734,9 @@ static void default_quantity(const gb_key *key, void *out) {
 /* What is usual has no line; a size is two values. */
 static void place_default(gb_reader *r, const gb_key *key, const void *out) {
     const char *value = (const char *)out + key->offset;
+    const char *file = r->shown != NULL ? r->shown : r->file;
     gb_place place = {.value = value,
-                      .file = r->shown != NULL ? r->shown : r->file,
+                      .file = r->typed ? "" : file,
                       .key = key->name,
                       .text = key->fallback};
     gb_places_add(r->places, place);

@@ -205,8 +205,13 @@ static void add_option(const gb_place *p, gb_text *to) {
     gb_text_add(to, "--");
     for (const char *c = p->key; *c != '\0'; c++)
         gb_text_add_char(to, *c == '_' ? '-' : *c);
-    gb_text_add(to, p->text[0] != '\0' ? " " : "");
-    gb_text_add_clean(to, p->text);
+    gb_text text;
+    gb_text_init(&text, to->arena);
+    gb_text_add_clean(&text, p->text);
+    if (p->text[0] != '\0')
+        gb_add_format(to, p->line > 0 ? " %s" : gb_tr(" not stated, usual: \"%s\""),
+                      gb_text_get(&text));
+    to->failed = to->failed || text.failed;
 }
 
 /* Where a value was read: job.cfg:31: depth = "1-1/4 in". */
@@ -350,7 +355,7 @@ static const struct {
     [GB_SHOW_LENGTH_FINE] = {"0.001 in", "0.1 mm"},
     [GB_SHOW_INCHES] = {"1/16 in", "1/16 in"},
     [GB_SHOW_MM] = {"1 mm", "1 mm"},
-    [GB_SHOW_SLOPE] = {"1/16 in/ft, or 0.01 %", "0.01 %"},
+    [GB_SHOW_SLOPE] = {N_("1/16 in/ft, or 0.01 %"), "0.01 %"},
     [GB_SHOW_RUN] = {"0.1 ft", "0.1 m"},
     [GB_SHOW_AREA] = {"0.01 ft2", "0.01 m2"},
     [GB_SHOW_AREA_HALF] = {"1/2 ft2", "0.01 m2"},

@@ -124,7 +124,7 @@ void gb_add_depths(gb_builder *b, const gb_take *t) {
                gb_num("back", GB_SHOW_LENGTH, l->form.back.m), depth);
     else if (l->fall.of_run > 0)
         GB_ADD(b, SLOPED, gb_num("front", GB_SHOW_LENGTH, in_front.m),
-               gb_num("fall", GB_SHOW_SHARE, l->fall.of_run), depth);
+               gb_num("fall", GB_SHOW_SLOPE, l->fall.of_run), depth);
 }
 
 /* ---- takeoff ----------------------------------------------------------------------- */

@@ -8,13 +8,15 @@ static void add_mark(gb_builder *b, gb_row mark, double m) {
     if (isnan(m))
         return;
     double height = m - s->bench.m;
+    gb_figure run =
+        gb_txt("run", b->about.run); /* for programs: a sheet may hold several */
     gb_figure what = gb_row_fig(b, "mark", mark);
     gb_figure up = gb_num("height", GB_SHOW_INCHES, height);
     gb_figure up_mm = gb_num("mm", GB_SHOW_MM, height);
     if (isnan(s->laser.m))
-        GB_ADD(b, POLE_MARK, what, up, up_mm);
+        GB_ADD(b, POLE_MARK, what, run, up, up_mm);
     else
-        GB_ADD(b, POLE_MARK_STAFF, what, up, up_mm,
+        GB_ADD(b, POLE_MARK_STAFF, what, run, up, up_mm,
                gb_num("staff", GB_SHOW_INCHES, s->laser.m - height),
                gb_num("staff_mm", GB_SHOW_MM, s->laser.m - height));
 }

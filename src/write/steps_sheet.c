@@ -88,7 +88,8 @@ static void add_choices(gb_builder *b, question *q) {
         const gb_choice *c = &q->choices.list[i];
         const gb_layout *l = &c->layout;
         speak_of(b, c);
-        const gb_figure figures[] = {count_of(c),
+        const gb_figure figures[] = {gb_txt("run", b->about.run),
+                                     count_of(c),
                                      way(b, c),
                                      fine("first", l->first),
                                      fine("face", l->face),

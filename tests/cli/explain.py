@@ -17,7 +17,10 @@ import subprocess
 import sys
 
 ONLY_COUNTED = {("ORDER", "n"), ("BATCH_LINE", "n"), ("LEVEL_BED", "n"), ("C_BED_THIN", "n"),
-                ("C_BED_THICK", "n")}
+                ("C_BED_THICK", "n"), ("GUARD", "n"), ("MARK_BLOCK", "n"),
+                ("MARK_BUILT_UP", "n"), ("MARK_BED", "n"), ("MARK_SEAT", "n"),
+                ("MARK_FRONT", "n"), ("MARK_BACK", "n"), ("MARK_LANDING_FRONT", "n"),
+                ("MARK_LANDING_BACK", "n")}
 faults = []
 
 
@@ -97,6 +100,7 @@ SI = {"m": "m", "m2": "m^2", "m3": "m^3", "kg": "kg", "kg/m3": "kg/m^3", "s": "s
       "share": "1", "m/s": "m/s", "1/s": "1/s", "m2/s": "m^2/s", "m/m2": "m^-1", "m3/m2": "m", "m3/s": "m^3/s", "1": "1"}
 FIRST_OF_TWO = ("length", "along", "front_side", "flag_length", "block_length", "face_length")
 known = {}
+FOLDER = ""
 
 
 def by_units(expression, to):
@@ -157,6 +161,11 @@ def check_place(name, node, mixes, reference):
         if not re.search(rf"^ +{key}\n(?:      .*\n)*?.*left out: {re.escape(text)}$",
                          reference, re.M):
             fault(name, "no such usual value:", place)
+    elif file == "":  # an option of the command
+        typed = open(f"{FOLDER}/{name}.options", encoding="utf-8").read().split("\n")
+        option = "--" + key.replace("_", "-")
+        if option not in typed or text not in ("", typed[typed.index(option) + 1]):
+            fault(name, "no such option:", place)
     else:
         path = mixes + file[len("mixes"):] if file.startswith("mixes/") else file
         said = open(path, encoding="utf-8").read().split("\n")[line - 1]
@@ -273,6 +282,8 @@ def can_fail(folder, mixes, reference):
 
 
 def main(folder, mixes):
+    global FOLDER
+    FOLDER = folder
     reference = "\n".join(open(f).read() for f in glob.glob(folder + "/*.keys"))
     reference = re.sub(r"when\s+left\s+out:\s+", "when left out: ", reference)
     sheets = sorted(glob.glob(folder + "/*.sheet.json"))

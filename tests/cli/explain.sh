@@ -11,6 +11,7 @@ cd "$top" || exit 1
 n=0
 explain() { # COMMAND [ARGUMENT...]
     n=$((n + 1))
+    printf '%s\n' "$@" >"$work/$n.options"
     "$program" "$@" --format json >"$work/$n.sheet.json" 2>"$work/err.txt" &&
         "$program" "$@" --explain --format json >"$work/$n.why.json" 2>>"$work/err.txt" &&
         "$program" "$@" --explain >"$work/$n.why.txt" 2>>"$work/err.txt" && return
@@ -26,6 +27,16 @@ for job in examples/*/job.cfg; do
         done
     done
 done
+explain steps examples/terrace-steps/job.cfg
+explain steps examples/terrace-steps/job.cfg --units metric
+explain steps --rise 49in --tread 14in --pitch 1/4in/ft
+explain steps --rise 49in --tread 14in --pitch 1/4in/ft --slab 2in --course 4in
+explain steps --rise 49in --tread 14in --pitch 1/4in/ft --slab 2in --course 6in --footing 8in --count 7
+explain steps --rise 1.2m --length 3m --units metric --slab 40mm --build treads --course 110mm
+explain steps --rise 44in --length 100in --count 7 --face 6in --upper tread --top sill --sill 1in
+explain steps --rise 30in --tread 14in --build solid --stone 7in --overlap 2in --laser 5ft --base 6in
+explain steps --rise 14ft --tread 14in --count 24 --landing 4ft --top sill
+explain steps --rise 5in --tread 3ft
 explain price examples/*/job.cfg --prices examples/library-entrance/prices.cfg
 for folder in tests/jobs/*-good/; do
     job=$folder/job.cfg
@@ -37,6 +48,7 @@ for folder in tests/jobs/*-good/; do
     fi
     explain sheet "$job"
     explain takeoff "$job" --units metric
+    ! grep -qE '\brun = ' "$job" || explain steps "$job"
     [ ! -f "$folder/prices.cfg" ] || explain price "$job"
 done
 for mix in $("$program" mix | grep -oE '^[a-z0-9-]+/[a-z0-9-]+'); do

@@ -36,6 +36,15 @@ for job in "$top"/tests/jobs/*-good/job.cfg; do
     make_json 0 takeoff "$job"
     make_json 0 sheet "$job" --explain
 done
+for job in "$top"/examples/*/job.cfg "$top"/tests/jobs/*-good/job.cfg; do
+    grep -qE '\brun = ' "$job" || continue
+    make_json 0 steps "$job"
+    make_json 0 steps "$job" --units metric --explain
+done
+make_json 0 steps --rise 49in --tread 14in --pitch 1/4in/ft
+make_json 0 steps --rise 1.2m --length 3m --units metric --explain
+make_json 0 steps --rise 49in --tread 14in --slab 2in --course 4in
+make_json 0 steps --rise 30in --tread 14in --build solid --stone 7in --overlap 2in --laser 5ft
 make_json 0 mix
 make_json 0 mix bed
 make_json 0 mix yard/buff --mixes "$top/tests/cli/mix-reference-additions/mine"

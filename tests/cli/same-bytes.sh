@@ -34,6 +34,11 @@ for job in examples/*/job.cfg; do
         compare price "$job" --format "$format"
     done
 done
+for format in text json csv; do
+    compare steps examples/terrace-steps/job.cfg --format "$format"
+    compare steps --rise 49in --tread 14in --pitch 1/4in/ft --format "$format"
+done
+compare steps --rise 1.2m --length 3m --units metric --explain
 compare mix
 compare mix mortar --for core --format json
 for mix in $("$one" mix | grep -oE '^[a-z0-9-]+/[a-z0-9-]+'); do

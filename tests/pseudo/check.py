@@ -17,7 +17,8 @@ LABELS = [CATALOG[e.msgid] for e in polib.pofile(str(TOP / "src/po/gaugebox.pot"
           if "A label of the sheet" in e.comment]
 
 # Plain words that may stand anywhere: unit symbols, and the program's own name.
-UNITS = set("ft in lb kg qt mL oz fl yd mm min mph km gal gaugebox".split())
+UNITS = set("ft in lb kg qt mL oz fl yd mm min mph km gal gaugebox "
+            "IRC ADA NFPA".split())
 # What is told by argp and the C library, who translate their words themselves.
 NOT_OURS = [
     "Usage:", "[OPTION...]", "  or: ", "Give this help list", "Give a short usage message",
@@ -28,7 +29,7 @@ NOT_OURS = [
 ]
 # Choices of options, as they are typed.
 TYPED = ["us|metric", "text|json|csv", "job|mixes|materials|stones|prices"]
-COMMANDS = ["sheet", "takeoff", "price", "mix", "check", "keys", "starter"]
+COMMANDS = ["sheet", "takeoff", "price", "steps", "mix", "check", "keys", "starter"]
 KINDS_OF_FILE = ["job", "mixes", "materials", "stones", "prices"]
 LAYER_KINDS = set("bed slurry joint pointing slab core parge block volume "
                   "prism wedge stepped stair pier".split())
@@ -204,6 +205,12 @@ def look_at_sheet(what, text):
 # ---- what is run ---------------------------------------------------------------------
 
 
+def look_at_steps(what, text):
+    """Tables stand at the margin, and a section is drawn."""
+    no_plain_words(what, re.sub(r"^[ #:%o.]+$", "", text, flags=re.M))
+    no_long_line(what, text)
+
+
 def look_at_csv(what, text):
     lines = text.split("\r\n")
     # Columns and rows have names for programs; the first cell is the plan's number.
@@ -246,6 +253,25 @@ def sheets():
         for command in ("sheet", "takeoff"):
             look_at_sheet(f"{command} {job}", run(command, job)[0])
             seen("sheets of tests")
+
+
+def steps():
+    for words in (["jobs/good/terrace-steps/job.cfg"],
+                  ["--rise", "49in", "--tread", "14in", "--pitch", "1/4in/ft"],
+                  ["--rise", "49in", "--tread", "14in", "--slab", "2in", "--course", "4in"],
+                  ["--rise", "49in", "--tread", "14in", "--slab", "2in", "--count", "7",
+                   "--course", "6in", "--footing", "8in", "--laser", "3ft"],
+                  ["--rise", "1.2m", "--length", "3m", "--build", "solid", "--stone",
+                   "150mm", "--overlap", "50mm", "--units", "metric"],
+                  ["--rise", "14ft", "--tread", "14in", "--count", "24", "--top", "sill",
+                   "--landing", "4ft", "--face", "6in"],
+                  ["--rise", "5in", "--tread", "3ft"]):
+        what = "steps " + " ".join(words)
+        look_at_steps(what, run("steps", *words)[0])
+        look_at_explanation(what, ["steps", *words])
+        if "3ft" != words[-1] or len(words) > 4:  # one that nothing fits has no table
+            look_at_csv(what, run("steps", *words, "--format", "csv")[0])
+        seen("runs of steps")
 
 
 def mixes():
@@ -440,11 +466,11 @@ def can_fail():
 
 def main():
     can_fail()
-    for look in (sheets, mixes, checks, cases, keys, starter, helps, usage_faults,
+    for look in (sheets, steps, mixes, checks, cases, keys, starter, helps, usage_faults,
                  ways_to_choose):
         look()
     least = {"sheets of examples": 12, "sheets of tests": 30, "csv lines": 40, "mixes": 50,
-              "lists": 4,
+              "lists": 4, "runs of steps": 7,
              "claims": 10,
              "fault lines": 100, "faults of cases": 25, "keys": 80, "starter lines": 40, "helps": 9,
              "usage faults": 24, "ways to choose": 4, "labels": 500, "table rows": 100, "sums": 9, "layers": 5}
