@@ -16,7 +16,8 @@ CATALOG = {e.msgid: e.msgstr for e in
 LABELS = [CATALOG[e.msgid] for e in polib.pofile(str(TOP / "src/po/gaugebox.pot"))
           if "A label of the sheet" in e.comment]
 
-# Plain words that may stand anywhere: unit symbols, and the program's own name.
+# Plain words that may stand anywhere: unit symbols, the program's own name, and bodies
+# that write codes.
 UNITS = set("ft in lb kg qt mL oz fl yd mm min mph km gal gaugebox "
             "IRC ADA NFPA".split())
 # What is told by argp and the C library, who translate their words themselves.
@@ -373,7 +374,7 @@ def starter():
 
 def helps():
     for command in COMMANDS:
-        text = re.sub(r"--[a-z]+", "", run(command, "--help")[0])
+        text = re.sub(r"--[a-z-]+", "", run(command, "--help")[0])
         text = text.replace(f"gaugebox {command}", "")
         no_plain_words(f"{command} --help", without_theirs(text))
         seen("helps")
