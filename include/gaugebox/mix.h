@@ -254,6 +254,10 @@ gb_mass gb_addition_mass(const gb_mix *mix, const gb_recipe *recipe, size_t addi
 /* True when pigment is among its additions. */
 bool gb_is_coloured(const gb_mix *mix);
 
+/* True when no water is added once it is mixed: the entry says so, or water that is added
+   later would pale its colour. */
+bool gb_is_never_retempered(const gb_mix *mix);
+
 /* The share of the mixing water that additions replace; 0 when none does. */
 gb_share gb_water_replaced(const gb_mix *mix);
 

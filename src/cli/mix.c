@@ -5,9 +5,6 @@
 #include <stdio.h>
 #include <string.h>
 
-/* As they are typed, in every language. */
-#define LAYERS "bed, slurry, joint, pointing, slab, core, volume"
-
 enum { KEY_MAKE = 3001, KEY_BAGS, KEY_AREA, KEY_DEPTH, KEY_WASTE, KEY_BUCKET, KEY_FOR };
 
 typedef struct input {
@@ -27,8 +24,8 @@ static const struct argp_option OPTIONS[] = {
     {"bucket", KEY_BUCKET, N_("VOLUME"), 0,
      N_("level bucket to its line; without it 1/2 ft3, in metric units 12 L"), 0},
     {"for", KEY_FOR, N_("USE"), 0,
-     N_("list only what may fill such a layer: bed, slurry, joint, pointing, slab, core "
-        "or volume; twice: both"),
+     N_("list only what may fill such a layer: bed, slurry, joint, pointing, slab, core, "
+        "parge, block or volume; twice: both"),
      0},
     {0}};
 
@@ -65,19 +62,31 @@ static double parse_area(struct argp_state *state, const char *arg) {
     return gb_option_quantity(state, "--area", GB_AREA, arg);
 }
 
+/* The words of layers as they are typed, in every language. */
+enum { USES_ROOM = 160 }; /* all words of layers with their commas: 61 */
+
+static const char *known_uses(char known[USES_ROOM]) {
+    size_t length = 0;
+    for (unsigned k = 0; k < GB_LAYER_KINDS && length < USES_ROOM; k++)
+        length += (size_t)snprintf(known + length, USES_ROOM - length, "%s%s",
+                                   k > 0 ? ", " : "", GB_LAYER_WORDS[k]);
+    return known;
+}
+
 /* The bit of one use; a word that is none ends the program. */
 static unsigned parse_use(struct argp_state *state, const char *arg) {
     for (unsigned k = 0; k < GB_LAYER_KINDS; k++)
         if (strcmp(arg, GB_LAYER_WORDS[k]) == 0)
             return 1u << k;
+    char known[USES_ROOM];
     const char *near = gb_nearest_of(arg, GB_LAYER_WORDS);
     if (near != NULL)
         argp_error(state,
                    gb_tr("--for '%.*s' is not known, did you mean '%s'? known are: %s"),
-                   gb_cut(arg, 60), arg, near, LAYERS);
+                   gb_cut(arg, 60), arg, near, known_uses(known));
     else
         argp_error(state, gb_tr("--for '%.*s' is not known; known are: %s"),
-                   gb_cut(arg, 60), arg, LAYERS);
+                   gb_cut(arg, 60), arg, known_uses(known));
     return 0;
 }
 

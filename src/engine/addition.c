@@ -15,6 +15,10 @@ bool gb_is_coloured(const gb_mix *mix) {
     return false;
 }
 
+bool gb_is_never_retempered(const gb_mix *mix) {
+    return mix->never_retempered || gb_is_coloured(mix);
+}
+
 gb_mass gb_addition_mass(const gb_mix *mix, const gb_recipe *recipe, size_t addition,
                          double bags, gb_mass water) {
     const gb_addition *a = &mix->additions[addition];

@@ -150,10 +150,15 @@ void gb_add_with(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe, doub
 void gb_add_replaced(gb_builder *b, const gb_mix *mix) {
     for (size_t i = 0; i < mix->addition_count; i++) {
         const gb_addition *a = &mix->additions[i];
+        if (isnan(a->replaces.of_one))
+            continue;
         b->about.part = i;
-        if (!isnan(a->replaces.of_one))
+        gb_figure material = gb_words_fig(b, "material", &a->material->title);
+        if (gb_over(1, a->replaces.of_one))
             GB_ADD(b, REPLACES, gb_num("replaced", GB_SHOW_SHARE, a->replaces.of_one),
-                   gb_words_fig(b, "material", &a->material->title));
+                   material);
+        else
+            GB_ADD(b, REPLACES_ALL, material);
     }
 }
 

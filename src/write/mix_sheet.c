@@ -137,6 +137,8 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_style style, gb_arena *arena
     gb_add_addition_notes(&b, mix);
     GB_ADD(&b, LIFE, gb_num("life", GB_SHOW_DURATION, mix->life.s),
            gb_num("hot", GB_SHOW_DURATION, mix->life_hot.s));
+    if (gb_is_never_retempered(mix))
+        GB_ADD_BARE(&b, LIFE_NEVER);
     gb_add_holds(&b, mix);
     GB_ADD_BARE(&b, WHO);
     GB_ADD(&b, SOURCE, gb_words_fig(&b, "source", &mix->source));

@@ -116,8 +116,7 @@ void gb_add_batches(gb_builder *b, const gb_mix_plan *p) {
         GB_ADD(b, BATCH_LOG, gb_num("life", GB_SHOW_DURATION, p->life.s));
     }
     gb_figure life = gb_num("life", GB_SHOW_DURATION, p->life.s);
-    /* Water that is added later also pales a coloured mortar. */
-    if (p->need.mix->never_retempered || gb_is_coloured(p->need.mix))
+    if (gb_is_never_retempered(p->need.mix))
         GB_ADD(b, DEAD_NEVER, life);
     else
         GB_ADD(b, DEAD, life);

@@ -68,6 +68,9 @@ static const struct {
     {"granite",
      true,
      {"granite, most", GRANITE, PUB_READ, .printed = 180, .tolerance = 0.5}},
+    {"gneiss", /* 62.355 x (2.62 + 2.92) / 2 */
+     false,
+     {"gneiss, the middle", GRAVITY, PUB_DERIVED, .printed = 172.7, .tolerance = 0.5}},
     {"limestone",
      false,
      {"limestone", BEALL, PUB_READ, .printed = 140, .tolerance = 0.5}},
