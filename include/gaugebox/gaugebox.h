@@ -10,6 +10,7 @@
 #include "gaugebox/digest.h"
 #include "gaugebox/explain.h"
 #include "gaugebox/job.h"
+#include "gaugebox/lift.h"
 #include "gaugebox/loose.h"
 #include "gaugebox/mix.h"
 #include "gaugebox/origin.h"

@@ -3,6 +3,7 @@
 #define GAUGEBOX_JOB_H
 
 #include "gaugebox/layer.h"
+#include "gaugebox/lift.h"
 #include "gaugebox/loose.h"
 #include "gaugebox/sand.h"
 #include "gaugebox/shape.h"
@@ -135,6 +136,7 @@ typedef struct gb_job {
     gb_gauge gauge;
     gb_sand_pile sand;
     gb_weather weather;
+    gb_lift lift; /* that sets the stone */
     const gb_waste *wastes;
     size_t waste_count;
     const gb_own_label *labels;

@@ -35,6 +35,7 @@ typedef struct gb_stone_size {
     double broken;         /* whole stones for breakage */
     double ordered;        /* set, spare and for breakage */
     gb_mass typical, most; /* of one as it is set: net area x thickness x density */
+    gb_mass lifted;        /* of one blank, at the most */
     gb_mass freight;       /* of all blanks that are ordered, typical */
 } gb_stone_size;
 

@@ -59,6 +59,9 @@ static const struct {
     {"  { of = \"slurry/neat\"; share = \"20%\"; }", "", ""},
     {");", "", ""},
     {"", "", ""},
+    {"# lift = { capacity = \"1400 lb\"; attachment = \"150 lb\"; };  # ",
+     N_("at the reach used; clamp and slings"), ""},
+    {"", "", ""},
     {"# labels = ( { mix = \"bagged/setting-80lb\"; bag = \"80 lb\"; yield = \"0.66 "
      "ft3\"; } );",
      "", ""},
@@ -85,8 +88,8 @@ static const struct {
     {"  # ", N_("A run is laid out by its rise; `gaugebox steps` lists what fits:"), ""},
     {"  # , { name = \"", N_("run"),
      "\"; kind = \"tread\"; stone = { kind = \"granite\"; thickness = \"7 in\"; };"},
-    {"  #     run = { rise = \"35 in\"; count = 5; tread = \"15 in\"; width = \"4 ft\";", "",
-     ""},
+    {"  #     run = { rise = \"35 in\"; count = 5; tread = \"15 in\"; width = \"4 ft\";",
+     "", ""},
     {"  #             build = \"solid\"; overlap = \"2 in\"; }; }", "", ""},
     {");", "", ""},
 };

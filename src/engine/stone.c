@@ -34,6 +34,7 @@ gb_status gb_measure_stone(const gb_shape *shape, size_t count,
     double volume = s.net.m2 * stone->thickness.m;
     s.typical.kg = volume * kind->typical.kg_m3;
     s.most.kg = volume * kind->most.kg_m3;
+    s.lifted.kg = s.blank.m2 * stone->thickness.m * kind->most.kg_m3;
     s.freight.kg = s.ordered * s.blank.m2 * stone->thickness.m * kind->typical.kg_m3;
     *size = s;
     return GB_OK;

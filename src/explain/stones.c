@@ -1,5 +1,6 @@
 #include "explain/chains.h"
 
+#include <math.h>
 #include <string.h>
 
 /* ---- what the piece and its stone state -------------------------------------------- */
@@ -143,4 +144,69 @@ const gb_why *gb_why_all_freight(gb_explainer *x, const gb_about *a) {
     }
     return GB_WHY(x, "freight", GB_MASS, kg, "sum()", .inputs = all,
                   .input_count = plan->stone_count);
+}
+
+/* ---- what a machine lifts ---------------------------------------------------------- */
+
+#define OF_LIFT(scope, name, key, unit, member)                                          \
+    scope const gb_why *name(gb_explainer *x, const gb_about *a) {                       \
+        return gb_stated(x, key, NULL, unit, &a->plan->job->lift.member, NULL);          \
+    }
+OF_LIFT(, gb_why_lift_capacity, "capacity", GB_MASS, capacity.kg)
+OF_LIFT(, gb_why_lift_attachment, "attachment", GB_MASS, attachment.kg)
+OF_LIFT(, gb_why_lift_rated, "rated", GB_MASS, rated.kg)
+OF_LIFT(, gb_why_lift_margin, "margin", GB_PLAIN, margin)
+OF_LIFT(, gb_why_lift_reach, "reach", GB_LENGTH, reach.m)
+OF_LIFT(static, wet, "wet", GB_SHARE, wet.of_one)
+OF_LIFT(static, rough, "rough", GB_SHARE, rough.of_one)
+OF_LIFT(static, tilted, "tilted", GB_SHARE, tilted.of_one)
+#undef OF_LIFT
+
+const gb_why *gb_why_lift_off(gb_explainer *x, const gb_about *a) {
+    return GB_WHY(x, "off", GB_SHARE, 1.0 - gb_lift_left(&a->plan->job->lift).of_one,
+                  "1 - (1 - wet) * (1 - rough) * (1 - tilted)",
+                  GB_INPUTS(wet(x, a), rough(x, a), tilted(x, a)));
+}
+
+const gb_why *gb_why_lift_allowed(gb_explainer *x, const gb_about *a) {
+    const gb_lift *l = &a->plan->job->lift;
+    double left = gb_lift_left(l).of_one / l->margin;
+    const gb_why *machine =
+        GB_WHY(x, "machine", GB_MASS, (l->capacity.kg - l->attachment.kg) * left,
+               "(capacity - attachment) * (1 - off) / margin",
+               GB_INPUTS(gb_why_lift_capacity(x, a), gb_why_lift_attachment(x, a),
+                         gb_why_lift_off(x, a), gb_why_lift_margin(x, a)));
+    if (isnan(l->rated.kg))
+        return GB_WHY(x, "allowed", GB_MASS, gb_lift_allowed(l).kg, "machine",
+                      GB_INPUTS(machine));
+    const gb_why *gear =
+        GB_WHY(x, "gear", GB_MASS, l->rated.kg * left, "rated * (1 - off) / margin",
+               GB_INPUTS(gb_why_lift_rated(x, a), gb_why_lift_off(x, a),
+                         gb_why_lift_margin(x, a)));
+    return GB_WHY(x, "allowed", GB_MASS, gb_lift_allowed(l).kg, "smaller(machine, gear)",
+                  GB_INPUTS(machine, gear));
+}
+
+const gb_why *gb_why_stone_lifted(gb_explainer *x, const gb_about *a) {
+    const gb_piece *p = a->piece;
+    return GB_WHY(x, "lifted", GB_MASS, a->stone->size.lifted.kg,
+                  "blank * thickness * most",
+                  GB_INPUTS(gb_why_stone_blank(x, a), thickness(x, p),
+                            density(x, p, "most", &p->stone.stone->most)),
+                  .of = p->name);
+}
+
+const gb_why *gb_why_lift_share(gb_explainer *x, const gb_about *a) {
+    const gb_why *lifted = gb_why_stone_lifted(x, a);
+    const gb_why *allowed = gb_why_lift_allowed(x, a);
+    if (lifted == NULL || allowed == NULL)
+        return NULL;
+    return GB_WHY(x, "share", GB_SHARE, lifted->value / allowed->value,
+                  "lifted / allowed", GB_INPUTS(lifted, allowed), .of = a->piece->name);
+}
+
+const gb_why *gb_why_long_stone(gb_explainer *x, const gb_about *a) {
+    (void)a;
+    return gb_fact(x, "long_stone", GB_LENGTH, gb_long_stone().m,
+                   N_("Building Construction, Stone Steps, section 84"));
 }

@@ -1,3 +1,4 @@
+#include "gaugebox/count.h"
 #include "read/diag.h"
 #include "read/layer_rules.h"
 #include "read/loose_rules.h"
@@ -28,6 +29,16 @@ static const char *shown_length(job_reader *r, double m) {
     gb_text text;
     gb_text_init(&text, r->base.arena);
     gb_print_length(&text, (gb_length){m}, r->job->units);
+    return gb_text_get(&text);
+}
+
+static const char *shown_mass(job_reader *r, gb_mass mass) {
+    bool us = r->job->units == GB_US;
+    gb_text text;
+    gb_text_init(&text, r->base.arena);
+    gb_text_add_fixed(&text, gb_to_unit(gb_find_unit(GB_MASS, us ? "lb" : "kg"), mass.kg),
+                      0);
+    gb_text_add(&text, us ? " lb" : " kg");
     return gb_text_get(&text);
 }
 
@@ -410,6 +421,30 @@ static void check_packs(job_reader *r) {
     }
 }
 
+/* A machine lifts stone, and more than its own gear. */
+static void check_lift(job_reader *r) {
+    const gb_job *job = r->job;
+    const gb_lift *l = &job->lift;
+    bool stone = false;
+    bool unread = false; /* a piece whose stone may be in what was not understood */
+    for (size_t i = 0; i < job->piece_count; i++) {
+        stone = stone || job->pieces[i].stone.at.line != 0;
+        unread = unread || job->pieces[i].at.faulty || job->pieces[i].at.inner;
+    }
+    if (l->at.line == 0 || l->at.faulty)
+        return;
+    if (!stone && !unread)
+        gb_report(
+            r->base.diags, r->base.file, l->at.line,
+            "'lift' has no stone to lift; give a piece its stone = { ... }, or take "
+            "'lift' out");
+    if (!gb_over(l->capacity.kg, l->attachment.kg))
+        gb_report(r->base.diags, r->base.file, l->at.line,
+                  "the capacity of %s is not over the %s of the gear below the hook, so "
+                  "nothing is left to lift; check both",
+                  shown_mass(r, l->capacity), shown_mass(r, l->attachment));
+}
+
 static void check_weather(job_reader *r) {
     const gb_weather *w = &r->job->weather;
     if (!w->at.faulty && w->low.c > w->air.c)
@@ -452,6 +487,7 @@ bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diag
     check_packs(&r);
     gb_check_sand(&r.base, &read.job);
     gb_check_gauge(&r.base, &read.job);
+    check_lift(&r);
     check_weather(&r);
     check_pace(&r);
     if (gb_diags_count(diags) > before || diags->no_memory)

@@ -45,7 +45,8 @@ extern const gb_schema GB_LEVELS_SCHEMA;
 extern const gb_schema GB_MATERIAL_SCHEMA;
 extern const gb_schema GB_MIX_SCHEMA;
 extern const gb_schema GB_MIX_ENTRY_SCHEMA; /* one mix, of a family or of a job */
-extern const gb_schema GB_LOOSE_SCHEMA;     /* of a job's pieces */
+extern const gb_schema GB_LIFT_SCHEMA;
+extern const gb_schema GB_LOOSE_SCHEMA; /* of a job's pieces */
 extern const gb_schema GB_PRICE_SCHEMA;
 extern const gb_schema GB_STEPS_SCHEMA; /* of a job's pieces, and of options */
 extern const gb_schema GB_STONE_FILE_SCHEMA;

@@ -709,7 +709,8 @@ void gb_read_value(gb_reader *reader, const config_setting_t *setting, const gb_
                                               [GB_KEY_GROUP] = read_child,
                                               [GB_KEY_GROUPS] = read_children};
     READERS[key->kind](reader, setting, key, out);
-    if (reader->places != NULL)
+    /* A group lies where its first value does, which is the one that is asked for. */
+    if (reader->places != NULL && key->kind != GB_KEY_GROUP)
         keep_places(reader, setting, key, out);
 }
 

@@ -2,6 +2,7 @@
 #include "write/layer_rows.h"
 #include "write/loose_rows.h"
 #include "write/steps_rows.h"
+#include "write/stone_rows.h"
 
 #include <math.h>
 
@@ -62,43 +63,6 @@ static void add_pieces(gb_builder *b, const gb_plan *plan) {
         for (; l < plan->loose_count && plan->loose[l].piece == piece; l++)
             gb_add_loose(b, &plan->loose[l]);
     }
-    gb_end_block(b);
-}
-
-static void add_stone(gb_builder *b, const gb_stone_take *take) {
-    const gb_piece *p = take->piece;
-    const gb_stone_size *s = &take->size;
-    b->about.piece = p;
-    b->about.stone = take;
-    GB_ADD(b, STONE_LINE, gb_txt("piece", p->name),
-           gb_num("ordered", GB_SHOW_COUNT, s->ordered),
-           gb_num("length", GB_SHOW_LENGTH, s->blank_length.m),
-           gb_num("width", GB_SHOW_LENGTH, s->blank_width.m),
-           gb_num("thickness", GB_SHOW_LENGTH, p->stone.thickness.m),
-           gb_num("freight", GB_SHOW_MASS, s->freight.kg));
-    GB_ADD(b, STONE_COUNT, gb_words_fig(b, "stone", &p->stone.stone->title),
-           gb_num("set", GB_SHOW_COUNT, (double)p->count),
-           gb_num("spare", GB_SHOW_COUNT, (double)p->stone.spare),
-           gb_num("broken", GB_SHOW_COUNT, s->broken));
-    GB_ADD(b, STONE_CUT, gb_num("net", GB_SHOW_AREA, s->net.m2),
-           gb_num("blank", GB_SHOW_AREA, s->blank.m2),
-           gb_num("cut", GB_SHOW_SHARE, s->cut_away.of_one),
-           gb_num("typical", GB_SHOW_MASS, s->typical.kg),
-           gb_num("most", GB_SHOW_MASS, s->most.kg));
-    if (gb_over(s->most.kg, gb_two_lift().kg))
-        GB_ADD(b, STONE_LIFT, gb_num("limit", GB_SHOW_MASS, gb_two_lift().kg));
-}
-
-static void add_stones(gb_builder *b, const gb_plan *plan) {
-    double all = 0;
-    if (plan->stone_count == 0)
-        return;
-    GB_ADD_BARE(b, STONES_TITLE);
-    for (size_t i = 0; i < plan->stone_count; i++) {
-        add_stone(b, &plan->stones[i]);
-        all += plan->stones[i].size.freight.kg;
-    }
-    GB_ADD(b, STONE_FREIGHT, gb_num("freight", GB_SHOW_MASS, all));
     gb_end_block(b);
 }
 
@@ -177,7 +141,7 @@ gb_status gb_takeoff_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
     gb_builder_init(&b, style, arena);
     b.about.plan = plan;
     add_pieces(&b, plan);
-    add_stones(&b, plan);
+    gb_add_stones(&b, plan);
     add_totals(&b, plan);
     if (plan->mix_count > 0)
         add_needs(&b, plan);
