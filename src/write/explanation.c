@@ -204,7 +204,7 @@ static void add_value_and_origin(gb_text *to, size_t indent, const gb_text *valu
 static void add_option(const gb_place *p, gb_text *to) {
     gb_text_add(to, "--");
     for (const char *c = p->key; *c != '\0'; c++)
-        gb_text_add_char(to, *c == '_' ? '-' : *c);
+        gb_text_add_bytes(to, *c == '_' ? "-" : c, 1);
     gb_text text;
     gb_text_init(&text, to->arena);
     gb_text_add_clean(&text, p->text);

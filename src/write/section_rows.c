@@ -50,6 +50,13 @@ static void choose_scale(drawing *d, gb_system system) {
     }
 }
 
+/* The base, and the ground below it. */
+static char below(const drawing *d, double y) {
+    if (y > d->base)
+        return 'o';
+    return '.';
+}
+
 /* What stands at a point of step i of a slabbed run: x behind its nosing, y above the
    foot. In front of its block lies what the step below has there; a riser block that
    stands on a tread bears on the back of its slab. */
@@ -74,7 +81,9 @@ static char in_slabs(const drawing *d, size_t i, double x, double y) {
     if (i > 0 && x < s->overhang.m + bears &&
         in_slabs(d, i - 1, x + d->layout->going.m, y) == '#')
         return '#';
-    return y > -s->footing.m ? '%' : y > d->base ? 'o' : '.';
+    if (y > -s->footing.m)
+        return '%';
+    return below(d, y);
 }
 
 /* Solid stone: the one of this step, or the back of the one below that it bears on. */
@@ -90,7 +99,7 @@ static char in_stone(const drawing *d, size_t i, double x, double y) {
         return '#';
     if (i > 0 && x < s->overlap.m && in_stone(d, i - 1, x + d->layout->going.m, y) == '#')
         return '#';
-    return y > d->base ? 'o' : '.';
+    return below(d, y);
 }
 
 static char at_point(const drawing *d, double x, double y) {
@@ -99,10 +108,14 @@ static char at_point(const drawing *d, double x, double y) {
     if (x >= 0 && gb_count_down(x, d->layout->going.m, &i) == GB_OK) {
         i = i < d->layout->count ? i : d->layout->count - 1;
         double behind = x - (double)i * d->layout->going.m;
-        c = d->steps->build == GB_SOLID_STEPS ? in_stone(d, i, behind, y)
-                                              : in_slabs(d, i, behind, y);
+        if (d->steps->build == GB_SOLID_STEPS)
+            c = in_stone(d, i, behind, y);
+        else
+            c = in_slabs(d, i, behind, y);
     }
-    return c == ' ' && y < 0 ? '.' : c;
+    if (c == ' ' && y < 0)
+        return '.';
+    return c;
 }
 
 static void add_line(gb_builder *b, const drawing *d, size_t row) {
