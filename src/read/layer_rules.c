@@ -1,5 +1,6 @@
 #include "read/layer_rules.h"
 
+#include "gaugebox/count.h"
 #include "read/diag.h"
 #include "read/schemas.h"
 #include "words/words.h"
@@ -68,7 +69,7 @@ static void check_foreign(const layer_reader *r) {
 
 static void check_flag(const layer_reader *r) {
     const gb_layer *l = r->layer;
-    double least = fmin(l->flag[0].m, l->flag[1].m);
+    double least = gb_smaller(l->flag[0].m, l->flag[1].m);
     if (l->joint_width.m > least)
         gb_report(
             r->base->diags, r->base->file, l->at.line,
@@ -124,7 +125,7 @@ static void check_parge(const layer_reader *r) {
 static void check_wall_sizes(const layer_reader *r, const gb_wall *w) {
     int line = w->at.line;
     gb_blocks b;
-    if (w->joint.m >= fmin(w->nominal[0].m, w->nominal[1].m) / 2)
+    if (w->joint.m >= gb_smaller(w->nominal[0].m, w->nominal[1].m) / 2)
         report(r, line,
                NF_("the joint of the block of '%s' is over half of the block; "
                    "check both"));
