@@ -11,6 +11,7 @@ typedef struct gb_place {
     int line;          /* 0: the file does not state it, and `text` is the usual value */
     const char *key;
     const char *text; /* as it was written */
+    size_t order;     /* in which it was kept; set by gb_places_add */
 } gb_place;
 
 /* All places of a run, in the order of reading. */
@@ -24,7 +25,8 @@ typedef struct gb_places {
 
 void gb_places_init(gb_places *places, gb_arena *arena);
 
-/* Keeps a place; one of the same value goes before those kept earlier. */
+/* Keeps a place; it goes before those of the same value that were kept earlier: what is
+   stated before what is usual, what was changed before what was stated. */
 void gb_places_add(gb_places *places, gb_place place);
 
 /* Tells that what lay at `from` lies at `to` now. */

@@ -109,6 +109,12 @@ bool gb_read_steps(const gb_typed *typed, size_t count, gb_system units,
                    gb_mix_table *table, gb_arena *arena, gb_diags *diags,
                    gb_steps *steps) GB_MUST_USE;
 
+/* A copy of a job with changes such as "bed depth +1/4in" or "treads count -1", each as
+   strictly checked as what a file states. False with faults reported. */
+bool gb_vary_job(const gb_job *job, const char *const *changes, size_t count,
+                 gb_mix_table *table, gb_arena *arena, gb_diags *diags,
+                 gb_job *result) GB_MUST_USE;
+
 /* Reads one price book. False with faults reported. */
 bool gb_read_prices(const char *file, gb_mix_table *table, gb_arena *arena,
                     gb_diags *diags, gb_price_book *book) GB_MUST_USE;

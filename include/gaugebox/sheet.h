@@ -59,8 +59,9 @@ typedef struct gb_figure {
     const char *name;
     gb_show show;
     gb_rounding rounding;
-    int decimals; /* of money */
-    bool whole;   /* each of the rows stays on one line */
+    int decimals;   /* of money */
+    bool whole;     /* each of the rows stays on one line */
+    bool with_sign; /* shown with a + or a - */
     double value;
     gb_money money;
     const char *text;
@@ -98,7 +99,8 @@ typedef enum gb_which_water {
 
 /* What a row speaks of, for the one who asks how its figures came about; NULL and zero
    where it speaks of none. */
-typedef struct gb_about {
+typedef struct gb_about gb_about;
+struct gb_about {
     const gb_plan *plan;
     const struct gb_priced *priced;
     const struct gb_mix_question *question;
@@ -122,13 +124,14 @@ typedef struct gb_about {
     const gb_stone_take *stone;
     const gb_loose_take *loose;
     const gb_buy_line *line;
-    const gb_steps *steps; /* of a run, and whose it is; NULL: of options */
+    const gb_about *before, *after; /* of a change; NULL: not there at that time */
+    const gb_steps *steps;          /* of a run, and whose it is; NULL: of options */
     const char *run;
     const gb_layout *layout;
     const gb_choice *choice;
     size_t step; /* from 0 */
     gb_step_rule rule;
-} gb_about;
+};
 
 struct gb_row {
     gb_row_code code;
@@ -144,7 +147,8 @@ typedef struct gb_block {
 } gb_block;
 
 typedef struct gb_sheet {
-    const char *kind; /* "sheet", "takeoff", "price", "steps", "mixes" or "mix" */
+    const char
+        *kind; /* "sheet", "takeoff", "price", "change", "steps", "mixes" or "mix" */
     gb_system system;
     const char *language; /* of the texts that it holds, and that writers use */
     const gb_block *blocks;
@@ -188,6 +192,15 @@ gb_length gb_tape(gb_system system);
 
 gb_status gb_steps_sheet(const gb_steps_question *questions, size_t count, gb_style style,
                          gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
+
+/* One plan against another, with what each costs where a price book is given. Only what
+   changes has a row. */
+typedef struct gb_change {
+    const gb_plan *before, *after;
+    const gb_priced *priced_before, *priced_after; /* NULL: without prices */
+} gb_change;
+gb_status gb_change_sheet(const gb_change *change, gb_style style, gb_arena *arena,
+                          gb_sheet *sheet) GB_MUST_USE;
 
 /* A block for each family; `mixes` are sorted by id. */
 gb_status gb_mix_list_sheet(const gb_mix *const *mixes, size_t count, gb_style style,

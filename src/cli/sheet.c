@@ -1,13 +1,58 @@
-#include "cli/job_command.h"
+#include "cli/command.h"
 #include "words/words.h"
 
-static int run(int argc, char **argv) {
-    return gb_run_job_command(argc, argv,
-                              N_("The batch sheet of JOB: for each mix what one batch "
-                                 "takes, its water, the order, the check, each batch to "
-                                 "tick, stops and hold points."),
-                              gb_batch_sheet, false);
+typedef struct input {
+    gb_common common;
+    const char *job;
+} input;
+
+static error_t parse(int key, char *arg, struct argp_state *state) {
+    input *in = state->input;
+    switch (key) {
+    case ARGP_KEY_INIT:
+        state->child_inputs[0] = &in->common;
+        return 0;
+    case ARGP_KEY_ARG:
+        if (in->job != NULL)
+            argp_error(state, gb_tr("one job at a time; '%s' is a second one"), arg);
+        in->job = arg;
+        return 0;
+    case ARGP_KEY_NO_ARGS:
+        argp_error(state, gb_tr("which job? name its file"));
+        return 0;
+    default:
+        return ARGP_ERR_UNKNOWN;
+    }
+}
+
+static gb_status write_sheet(gb_run *run, const input *in) {
+    gb_job job;
+    gb_plan plan;
+    gb_sheet sheet;
+    if (!gb_run_plan(run, in->job, &job, &plan))
+        return GB_OK; /* the faults are in the run */
+    gb_status status =
+        gb_batch_sheet(&plan, gb_run_style(&in->common, job.units), &run->arena, &sheet);
+    return status == GB_OK ? gb_run_write(run, &in->common, &sheet) : status;
+}
+
+static int run_sheet(int argc, char **argv) {
+    const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
+    const struct argp argp = {
+        .parser = parse,
+        .args_doc = N_("JOB"),
+        .doc = N_("The batch sheet of JOB: for each mix what one batch takes, its water, "
+                  "the order, the check, each batch to tick, stops and hold points."),
+        .children = children,
+        .argp_domain = GB_DOMAIN};
+    input in = {.common = {.no_csv = true}};
+    argp_parse(&argp, argc, argv, 0, NULL, &in);
+    gb_run run;
+    if (!gb_run_start(&run, &in.common))
+        return GB_EXIT_IO;
+    gb_status status = write_sheet(&run, &in);
+    return gb_run_end(&run, &in.common, status);
 }
 
 const gb_command gb_sheet_command = {"sheet", N_("the batch sheet, to tape to the mixer"),
-                                     run};
+                                     run_sheet};

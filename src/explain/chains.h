@@ -18,6 +18,13 @@ const gb_why *gb_why_perimeter(gb_explainer *x, const gb_piece *piece);
 const gb_why *gb_why_blank_length(gb_explainer *x, const gb_piece *piece);
 const gb_why *gb_why_blank_width(gb_explainer *x, const gb_piece *piece);
 
+/* ---- changes.c: one plan against another ------------------------------------------- */
+
+/* True for the rows of a change; each figure is explained by the plan of its time. */
+bool gb_is_of_change(gb_row_code row);
+const gb_why *gb_why_of_change(gb_explainer *x, const gb_row *row,
+                               const gb_figure *figure);
+
 /* ---- steps.c: a run of steps ------------------------------------------------------- */
 
 /* True for the rows of a run; their figures are explained by the row and its name. */
@@ -27,6 +34,7 @@ const gb_why *gb_why_of_steps(gb_explainer *x, const gb_row *row,
 /* Of a piece that is a run. */
 const gb_why *gb_why_run_count(gb_explainer *x, const gb_piece *piece);
 const gb_why *gb_why_run_width(gb_explainer *x, const gb_piece *piece);
+const gb_why *gb_why_run_riser(gb_explainer *x, const gb_piece *piece);
 const gb_why *gb_why_run_depth(gb_explainer *x, const gb_piece *piece);
 
 /* ---- stones.c: the stone of the piece that the row is about ------------------------ */

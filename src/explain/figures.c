@@ -735,6 +735,8 @@ const gb_why *gb_why_figure(gb_explainer *x, const gb_row *row, const gb_row *ou
     if (row->code == GB_ROW_BAG)
         return outer->code == GB_ROW_SITE_BAGS ? site_bags(x, row->about)
                                                : gb_why_bags(x, row->about);
+    if (gb_is_of_change(row->code))
+        return gb_why_of_change(x, row, figure);
     if (gb_is_of_steps(row->code))
         return gb_why_of_steps(x, row, figure);
     reason *why = find(row->code, figure->name);

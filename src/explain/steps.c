@@ -528,6 +528,12 @@ const gb_why *gb_why_run_width(gb_explainer *x, const gb_piece *p) {
     return gb_stated(x, "length", p->name, GB_LENGTH, &p->run.width.m, NULL);
 }
 
+const gb_why *gb_why_run_riser(gb_explainer *x, const gb_piece *p) {
+    gb_layout l;
+    gb_about a;
+    return lay(x, p, &l, &a) ? riser(x, &a) : NULL;
+}
+
 const gb_why *gb_why_run_depth(gb_explainer *x, const gb_piece *p) {
     gb_layout l;
     gb_about a;

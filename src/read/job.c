@@ -185,20 +185,12 @@ static need depth_need(const gb_layer *layer) {
 }
 
 static void check_layer(job_reader *r, const gb_piece *piece, const gb_layer *layer) {
-    static const double THICKEST_SLURRY_M = 0.0127; /* 1/2 in: more is a bed */
     gb_layer_kind kind = layer->kind;
     check_key(r, layer, "depth", layer->depth_count > 0, depth_need(layer));
     check_key(r, layer, "joint_length", !isnan(layer->joint_length.m), NEEDS[kind].joint);
     check_key(r, layer, "joint_width", !isnan(layer->joint_width.m), NEEDS[kind].joint);
     check_key(r, layer, "volume", !isnan(layer->volume.m3), NEEDS[kind].volume);
     gb_check_layer(&r->base, r->job, piece, layer);
-    for (size_t i = 0; kind == GB_SLURRY && i < layer->depth_count; i++)
-        if (layer->depths_m[i] > THICKEST_SLURRY_M)
-            gb_report(
-                r->base.diags, r->base.file, layer->at.line,
-                "a slurry of %s is a bed; over 1/2 in (12.7 mm) is too much, 1/16 to "
-                "1/8 in (2 to 3 mm) is usual: check its depth",
-                shown_length(r, layer->depths_m[i]));
 }
 
 static bool known_mix(job_reader *r, const gb_mix *mix) {

@@ -360,6 +360,17 @@ static void check_levels(const layer_reader *r) {
                    "and 'fall' out"));
 }
 
+static void check_slurry(const layer_reader *r) {
+    static const double THICKEST_M = 0.0127; /* 1/2 in: more is a bed */
+    for (size_t i = 0; i < r->layer->depth_count; i++)
+        if (r->layer->depths_m[i] > THICKEST_M)
+            gb_report(
+                r->base->diags, r->base->file, r->layer->at.line,
+                "a slurry of %s is a bed; over 1/2 in (12.7 mm) is too much, 1/16 to "
+                "1/8 in (2 to 3 mm) is usual: check its depth",
+                shown(r, r->layer->depths_m[i]));
+}
+
 void gb_check_layer(gb_reader *reader, const gb_job *job, const gb_piece *piece,
                     const gb_layer *layer) {
     const layer_reader r = {reader, job->units, piece, layer};
@@ -385,6 +396,9 @@ void gb_check_layer(gb_reader *reader, const gb_job *job, const gb_piece *piece,
         break;
     case GB_BED:
         check_levels(&r);
+        break;
+    case GB_SLURRY:
+        check_slurry(&r);
         break;
     default:
         break;

@@ -21,6 +21,7 @@ void gb_places_add(gb_places *p, gb_place place) {
         p->list = larger;
         p->room = room;
     }
+    place.order = p->count;
     p->list[p->count++] = place;
     p->sorted = false;
 }
@@ -52,10 +53,16 @@ static int by_address(const void *a, const void *b) {
     return (x > y) - (x < y);
 }
 
-/* A value that the file states is read after its usual one was put there. */
-static int by_address_and_line(const void *a, const void *b) {
+/* The one to be found comes last: what is stated behind what is usual, then the later
+ * one.
+ */
+static int by_address_and_order(const void *a, const void *b) {
+    const gb_place *x = a;
+    const gb_place *y = b;
     int order = by_address(a, b);
-    return order != 0 ? order : ((const gb_place *)a)->line - ((const gb_place *)b)->line;
+    if (order == 0)
+        order = (x->line > 0) - (y->line > 0);
+    return order != 0 ? order : (x->order > y->order) - (x->order < y->order);
 }
 
 const gb_place *gb_places_find(gb_places *p, const void *value) {
@@ -63,7 +70,7 @@ const gb_place *gb_places_find(gb_places *p, const void *value) {
     if (p->count == 0)
         return NULL;
     if (!p->sorted)
-        qsort(p->list, p->count, sizeof *p->list, by_address_and_line);
+        qsort(p->list, p->count, sizeof *p->list, by_address_and_order);
     p->sorted = true;
     const gb_place *found = bsearch(&key, p->list, p->count, sizeof *p->list, by_address);
     const gb_place *end = p->list + p->count;

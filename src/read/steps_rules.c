@@ -295,3 +295,12 @@ void gb_take_run(const gb_reader *reader, gb_system units, gb_piece *piece) {
     if (s->count > 0 && !isnan(s->width.m))
         size_piece(reader, piece);
 }
+
+void gb_lay_run_again(const gb_reader *reader, gb_system units, gb_piece *piece) {
+    gb_steps steps = piece->run;
+    steps.at.line = 0; /* the line of the file is not where a fault lies */
+    size_t before = gb_diags_count(reader->diags);
+    gb_check_steps(reader, piece->name, units, &steps);
+    if (gb_diags_count(reader->diags) == before)
+        size_piece(reader, piece);
+}

@@ -13,4 +13,7 @@ void gb_check_steps(const gb_reader *reader, const char *name, gb_system units,
    a piece that is no run. */
 void gb_take_run(const gb_reader *reader, gb_system units, gb_piece *piece);
 
+/* Lays the run of a piece out again, once a value of it has changed. */
+void gb_lay_run_again(const gb_reader *reader, gb_system units, gb_piece *piece);
+
 #endif

@@ -208,8 +208,9 @@ static void add_option(const gb_place *p, gb_text *to) {
     gb_text text;
     gb_text_init(&text, to->arena);
     gb_text_add_clean(&text, p->text);
+    const char *given = strchr(p->text, ' ') != NULL ? " \"%s\"" : " %s";
     if (p->text[0] != '\0')
-        gb_add_format(to, p->line > 0 ? " %s" : gb_tr(" not stated, usual: \"%s\""),
+        gb_add_format(to, p->line > 0 ? given : gb_tr(" not stated, usual: \"%s\""),
                       gb_text_get(&text));
     to->failed = to->failed || text.failed;
 }

@@ -370,7 +370,15 @@ static const struct {
 _Static_assert(sizeof SHOWS / sizeof SHOWS[0] == GB_SHOWS, "a row for each kind");
 
 void gb_show_figure(const gb_figure *figure, gb_system system, gb_text *to) {
-    SHOWS[figure->show].show(figure, system, to);
+    gb_figure plain = *figure;
+    bool less =
+        figure->show == GB_SHOW_MONEY ? figure->money.minor < 0 : figure->value < 0;
+    if (figure->with_sign) {
+        gb_text_add(to, less ? "-" : "+");
+        plain.value = fabs(figure->value);
+        plain.money.minor = less ? -figure->money.minor : figure->money.minor;
+    }
+    SHOWS[figure->show].show(&plain, system, to);
 }
 
 unsigned long gb_figure_count(const gb_figure *figure) {

@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-static gb_figure kind_fig(gb_builder *b, gb_loose_kind kind) {
+gb_row gb_loose_row(gb_builder *b, gb_loose_kind kind) {
     static const gb_row_code KINDS[] = {[GB_BASE] = GB_ROW_KIND_BASE,
                                         [GB_SHIM] = GB_ROW_KIND_SHIM,
                                         [GB_BACKFILL] = GB_ROW_KIND_BACKFILL,
@@ -11,7 +11,11 @@ static gb_figure kind_fig(gb_builder *b, gb_loose_kind kind) {
                                         [GB_BACKER_ROD] = GB_ROW_KIND_BACKER_ROD,
                                         [GB_SEALANT] = GB_ROW_KIND_SEALANT};
     _Static_assert(sizeof KINDS / sizeof KINDS[0] == GB_LOOSE_KINDS, "a row for each");
-    return gb_row_fig(b, "kind", gb_make_row(b, KINDS[kind], NULL, 0));
+    return gb_make_row(b, KINDS[kind], NULL, 0);
+}
+
+static gb_figure kind_fig(gb_builder *b, gb_loose_kind kind) {
+    return gb_row_fig(b, "kind", gb_loose_row(b, kind));
 }
 
 static void add_filled(gb_builder *b, const gb_loose_take *t) {

@@ -145,7 +145,8 @@ const gb_row *gb_number_row(const gb_sheet *sheet) {
     for (size_t i = 0; i < sheet->count; i++)
         for (size_t k = 0; k < sheet->blocks[i].count; k++) {
             const gb_row *row = &sheet->blocks[i].rows[k];
-            if (row->code == GB_ROW_PLAN || row->code == GB_ROW_LIST_NUMBER)
+            if (row->code == GB_ROW_PLAN || row->code == GB_ROW_LIST_NUMBER ||
+                row->code == GB_ROW_CHANGE_PLANS)
                 return row;
         }
     return NULL;

@@ -164,8 +164,11 @@ def check_place(name, node, mixes, reference):
     elif file == "":  # an option of the command
         typed = open(f"{FOLDER}/{name}.options", encoding="utf-8").read().split("\n")
         option = "--" + key.replace("_", "-")
-        if option not in typed or text not in ("", typed[typed.index(option) + 1]):
+        given = [b for a, b in zip(typed, typed[1:]) if a == option]
+        if option not in typed or text not in ("", *given):
             fault(name, "no such option:", place)
+        if key == "vary":  # what came of it is told by the formulas above it
+            return
     else:
         path = mixes + file[len("mixes"):] if file.startswith("mixes/") else file
         said = open(path, encoding="utf-8").read().split("\n")[line - 1]

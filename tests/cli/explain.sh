@@ -27,6 +27,15 @@ for job in examples/*/job.cfg; do
         done
     done
 done
+terrace=examples/terrace-steps
+library=examples/library-entrance
+explain takeoff $terrace/job.cfg --against $library/job.cfg
+explain takeoff $library/job.cfg --against $terrace/job.cfg --units metric
+explain takeoff examples/rose-garden/job.cfg --against examples/boathouse-steps/job.cfg
+explain takeoff $library/job.cfg --vary "bed depth +1/4in" --prices $library/prices.cfg
+explain takeoff $library/job.cfg --vary "bed/stiff-1-4 waste 15%" --vary "treads count -1"
+explain takeoff $terrace/job.cfg --vary "upper run count -1" --prices $terrace/prices.cfg
+explain takeoff $terrace/job.cfg --vary "lower run rise +1in" --vary "base depth +2in"
 explain steps examples/terrace-steps/job.cfg
 explain steps examples/terrace-steps/job.cfg --units metric
 explain steps --rise 49in --tread 14in --pitch 1/4in/ft

@@ -41,6 +41,14 @@ for job in "$top"/examples/*/job.cfg "$top"/tests/jobs/*-good/job.cfg; do
     make_json 0 steps "$job"
     make_json 0 steps "$job" --units metric --explain
 done
+library=$top/examples/library-entrance/job.cfg
+terrace=$top/examples/terrace-steps
+for more in "" --explain; do
+    make_json 0 takeoff "$terrace/job.cfg" --against "$library" $more
+    make_json 0 takeoff "$library" --vary "bed depth +1/4in" --units metric $more
+    make_json 0 takeoff "$terrace/job.cfg" --vary "upper run count -1" --prices "$terrace/prices.cfg" $more
+    make_json 0 takeoff "$library" --against "$library" $more
+done
 make_json 0 steps --rise 49in --tread 14in --pitch 1/4in/ft
 make_json 0 steps --rise 1.2m --length 3m --units metric --explain
 make_json 0 steps --rise 49in --tread 14in --slab 2in --course 4in

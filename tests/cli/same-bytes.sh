@@ -38,6 +38,8 @@ for format in text json csv; do
     compare steps examples/terrace-steps/job.cfg --format "$format"
     compare steps --rise 49in --tread 14in --pitch 1/4in/ft --format "$format"
 done
+compare takeoff examples/terrace-steps/job.cfg --against examples/library-entrance/job.cfg
+compare takeoff examples/terrace-steps/job.cfg --vary "upper run count -1" --format json
 compare steps --rise 1.2m --length 3m --units metric --explain
 compare mix
 compare mix mortar --for core --format json

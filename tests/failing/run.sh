@@ -45,6 +45,7 @@ for variable in FAIL_ALLOCATION FAIL_WRITE; do
     try_all "$variable" sheet job.cfg --explain=yield --format json -o out.txt
     try_all "$variable" takeoff job.cfg --format csv
     try_all "$variable" price job.cfg
+    try_all "$variable" takeoff job.cfg --vary "bed depth +1/4in" --prices prices.cfg
     try_all "$variable" steps --rise 49in --tread 14in --count 7 --slab 2in --format json
     try_all "$variable" mix
     try_all "$variable" mix bed/stiff-1-4 --make 3ft3

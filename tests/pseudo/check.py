@@ -275,6 +275,24 @@ def steps():
         seen("runs of steps")
 
 
+def changes():
+    library = "jobs/good/library-entrance/"
+    terrace = "jobs/good/terrace-steps/"
+    for words in ([terrace + "job.cfg", "--against", library + "job.cfg"],
+                  [library + "job.cfg", "--vary", "bed depth +1/4in", "--prices",
+                   library + "prices.cfg"],
+                  [terrace + "job.cfg", "--vary", "base depth +2in", "--units", "metric"],
+                  [library + "job.cfg", "--against", library + "job.cfg"]):
+        what = "takeoff " + " ".join(words)
+        look_at_steps(what, run("takeoff", *words)[0])
+        look_at_explanation(what, ["takeoff", *words])
+        seen("changes")
+    for change in ("bed", "bed depth", "beds depth 1in", "cellar count 2", "bed depth -3in",
+                   "treads count 1.5", "slurry depth 1in", "treads rise 3mi", "gold waste 5%"):
+        look_at_faults(change, run("takeoff", library + "job.cfg", "--vary", change,
+                                   status=(2,))[1])
+
+
 def mixes():
     families = {word for mix in MIXES for word in mix.split("/")[0].split("-")}
     for words in (["mix"], ["mix", "bed"], ["mix", "--for", "pointing"],
@@ -467,11 +485,11 @@ def can_fail():
 
 def main():
     can_fail()
-    for look in (sheets, steps, mixes, checks, cases, keys, starter, helps, usage_faults,
+    for look in (sheets, steps, changes, mixes, checks, cases, keys, starter, helps, usage_faults,
                  ways_to_choose):
         look()
     least = {"sheets of examples": 12, "sheets of tests": 30, "csv lines": 40, "mixes": 50,
-              "lists": 4, "runs of steps": 7,
+              "lists": 4, "runs of steps": 7, "changes": 4,
              "claims": 10,
              "fault lines": 100, "faults of cases": 25, "keys": 80, "starter lines": 40, "helps": 9,
              "usage faults": 24, "ways to choose": 4, "labels": 500, "table rows": 100, "sums": 9, "layers": 5}

@@ -6,7 +6,8 @@
 #include <string.h>
 
 static gb_place place(const void *value, int line, const char *text) {
-    return (gb_place){value, "job.cfg", line, "depth", text};
+    return (gb_place){
+        .value = value, .file = "job.cfg", .line = line, .key = "depth", .text = text};
 }
 
 /* A value that the file states goes before its usual one, whichever was kept first. */

@@ -1,0 +1,48 @@
+# What is varied equals what is edited by hand; a change turned round is its negative; one
+# tread less takes exactly one tread's share from every layer and need.
+library=$EXAMPLES/library-entrance/job.cfg
+sed 's/count = 7/count = 6/' "$library" >fewer.cfg
+sed 's/depth = "1-1\/4 in"/depth = "1-1\/2 in"/' "$library" >deeper.cfg
+without_plan() { grep -v '^PLAN'; }
+"$GAUGEBOX" takeoff "$library" --vary "treads count -1" | without_plan >varied.txt
+"$GAUGEBOX" takeoff fewer.cfg --against "$library" | without_plan | cmp - varied.txt && echo "count: same"
+"$GAUGEBOX" takeoff "$library" --vary "treads bed depth +1/4in" | without_plan >varied.txt
+"$GAUGEBOX" takeoff deeper.cfg --against "$library" | without_plan | cmp - varied.txt && echo "depth: same"
+"$GAUGEBOX" takeoff fewer.cfg --against "$library" --format json >there.json
+"$GAUGEBOX" takeoff "$library" --against fewer.cfg --format json >back.json
+"$GAUGEBOX" takeoff "$library" --format json >old.json
+cat >laws.py <<'END'
+import json
+def rows(name):
+    return [r for b in json.load(open(name))["blocks"] for r in b["rows"]]
+def key(row, start):
+    return next(k for k in row if k.startswith(start))
+there, back = rows("there.json"), rows("back.json")
+changes = [r for r in there if "difference" in str(list(r))]
+assert len(changes) > 8
+assert len(there) == len(back)
+for a, b in zip(there, back):
+    if a not in changes:
+        continue
+    d = key(a, "difference")
+    assert a["row"] == b["row"] and abs(a[d] + b[d]) < 1e-9 * abs(a[d]), (a, b)
+    assert abs(a[key(a, "before")] - b[key(b, "after")]) < 1e-12
+    assert abs(a[key(a, "after")] - a[key(a, "before")] - a[d]) < 1e-9
+print("turned round:", len(changes), "rows")
+laid = {r["kind"][0]["row"]: r["net_m3"] for r in rows("old.json")
+        if r["row"] == "LAYER_LAID" and r["piece"] == "treads"}
+waste = {"bed/stiff-1-4": 0.10, "slurry/neat": 0.20}
+kinds = {"bed/stiff-1-4": "KIND_BED", "slurry/neat": "KIND_SLURRY"}
+seen = 0
+for r in changes:
+    if r["row"] == "CHANGE_LAYER":
+        assert abs(r["difference_m3"] + laid[r["which"][0]["row"]] / 7) < 1e-9, r
+        seen += 1
+    if r["row"] in ("CHANGE_NET", "CHANGE_GROSS"):
+        more = 1 + waste[r["name"]] if r["row"] == "CHANGE_GROSS" else 1
+        assert abs(r["difference_m3"] + laid[kinds[r["name"]]] / 7 * more) < 1e-9, r
+        seen += 1
+assert seen == 6, seen
+print("one tread less:", seen, "figures")
+END
+python3 laws.py
