@@ -168,7 +168,8 @@ const gb_step_limit *gb_step_limit_of(gb_step_rule rule);
    is 11 in or more (IRC), or none is stated (ADA). */
 double gb_step_value(gb_step_rule rule, const gb_steps *steps, const gb_layout *layout);
 bool gb_step_passes(gb_step_rule rule, const gb_steps *steps, const gb_layout *layout);
-/* All rules of one body. */
+/* Rules of one body that are not met, and whether all are. */
+size_t gb_rules_missed(gb_step_body body, const gb_steps *steps, const gb_layout *layout);
 bool gb_steps_pass(gb_step_body body, const gb_steps *steps, const gb_layout *layout);
 
 /* A handrail from that many risers on (IRC R311.7.8), and a guard where a walking surface

@@ -83,11 +83,16 @@ bool gb_step_passes(gb_step_rule rule, const gb_steps *steps, const gb_layout *l
                            : !gb_over(value, limit->value);
 }
 
-bool gb_steps_pass(gb_step_body body, const gb_steps *steps, const gb_layout *layout) {
+size_t gb_rules_missed(gb_step_body body, const gb_steps *steps,
+                       const gb_layout *layout) {
+    size_t missed = 0;
     for (gb_step_rule rule = 0; rule < GB_STEP_RULES; rule++)
-        if (LIMITS[rule].body == body && !gb_step_passes(rule, steps, layout))
-            return false;
-    return true;
+        missed += LIMITS[rule].body == body && !gb_step_passes(rule, steps, layout);
+    return missed;
+}
+
+bool gb_steps_pass(gb_step_body body, const gb_steps *steps, const gb_layout *layout) {
+    return gb_rules_missed(body, steps, layout) == 0;
 }
 
 size_t gb_handrail_risers(void) {

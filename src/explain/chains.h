@@ -34,7 +34,7 @@ const gb_why *gb_why_of_steps(gb_explainer *x, const gb_row *row,
 /* Of a piece that is a run. */
 const gb_why *gb_why_run_count(gb_explainer *x, const gb_piece *piece);
 const gb_why *gb_why_run_width(gb_explainer *x, const gb_piece *piece);
-const gb_why *gb_why_run_riser(gb_explainer *x, const gb_piece *piece);
+const gb_why *gb_why_of_run(gb_explainer *x, const gb_piece *piece, const char *figure);
 const gb_why *gb_why_run_depth(gb_explainer *x, const gb_piece *piece);
 
 /* ---- stones.c: the stone of the piece that the row is about ------------------------ */

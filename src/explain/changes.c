@@ -22,7 +22,15 @@ static const gb_why *bedded(gb_explainer *x, const gb_about *a) {
 }
 
 static const gb_why *run_riser(gb_explainer *x, const gb_about *a) {
-    return gb_why_run_riser(x, a->piece);
+    return gb_why_of_run(x, a->piece, "riser");
+}
+
+static const gb_why *run_left(gb_explainer *x, const gb_about *a) {
+    return gb_why_of_run(x, a->piece, "error");
+}
+
+static const gb_why *run_missed(gb_explainer *x, const gb_about *a) {
+    return gb_why_of_run(x, a->piece, "missed");
 }
 
 static const gb_why *layer(gb_explainer *x, const gb_about *a) {
@@ -71,6 +79,8 @@ static const struct {
 } ROWS[] = {
     {count, GB_ROW_CHANGE_COUNT, GB_PLAIN},
     {run_riser, GB_ROW_CHANGE_RISER, GB_LENGTH},
+    {run_left, GB_ROW_CHANGE_LEFT, GB_LENGTH},
+    {run_missed, GB_ROW_CHANGE_MISSED, GB_PLAIN},
     {bedded, GB_ROW_CHANGE_BEDDED, GB_AREA},
     {layer, GB_ROW_CHANGE_LAYER, GB_VOLUME},
     {gb_why_loose_net, GB_ROW_CHANGE_LOOSE, GB_VOLUME},

@@ -528,12 +528,6 @@ const gb_why *gb_why_run_width(gb_explainer *x, const gb_piece *p) {
     return gb_stated(x, "length", p->name, GB_LENGTH, &p->run.width.m, NULL);
 }
 
-const gb_why *gb_why_run_riser(gb_explainer *x, const gb_piece *p) {
-    gb_layout l;
-    gb_about a;
-    return lay(x, p, &l, &a) ? riser(x, &a) : NULL;
-}
-
 const gb_why *gb_why_run_depth(gb_explainer *x, const gb_piece *p) {
     gb_layout l;
     gb_about a;
@@ -550,6 +544,11 @@ const gb_why *gb_why_run_depth(gb_explainer *x, const gb_piece *p) {
 
 typedef const gb_why *chain(gb_explainer *x, const gb_about *a);
 
+static const gb_why *missed(gb_explainer *x, const gb_about *a) {
+    double n = (double)gb_rules_missed(GB_IRC, a->steps, a->layout);
+    return gb_fact(x, "missed", GB_PLAIN, n, N_("limits of the IRC that are not met"));
+}
+
 static const gb_why *layout(gb_explainer *x, const gb_about *a, const char *name) {
     static const struct {
         const char *name;
@@ -562,12 +561,18 @@ static const gb_why *layout(gb_explainer *x, const gb_about *a, const char *name
         {"error", error},       {"short", error},         {"buried", buried},
         {"comfort", comfort},   {"depth", depth},         {"set_first", set_first},
         {"set_face", set_face}, {"set_error", set_error}, {"rise", rise},
-        {"pitch", pitch},       {"stone", stone},
+        {"pitch", pitch},       {"stone", stone},         {"missed", missed},
     };
     for (size_t i = 0; i < sizeof NAMES / sizeof NAMES[0]; i++)
         if (strcmp(NAMES[i].name, name) == 0)
             return NAMES[i].why(x, a);
     return NULL;
+}
+
+const gb_why *gb_why_of_run(gb_explainer *x, const gb_piece *p, const char *figure) {
+    gb_layout l;
+    gb_about a;
+    return lay(x, p, &l, &a) ? layout(x, &a, figure) : NULL;
 }
 
 static const gb_why *stated(gb_explainer *x, const gb_about *a, const char *name) {
@@ -608,14 +613,6 @@ static const gb_why *stated_bed(gb_explainer *x, const gb_about *a) {
 /* What a tape leaves of the rise; of solid stone, what the stones leave. */
 static const gb_why *left_over(gb_explainer *x, const gb_about *a) {
     return a->steps->build == GB_SOLID_STEPS ? error(x, a) : set_error(x, a);
-}
-
-static const gb_why *missed(gb_explainer *x, const gb_about *a) {
-    double n = 0;
-    for (gb_step_rule rule = 0; rule < GB_STEP_RULES; rule++)
-        n += gb_step_limit_of(rule)->body == GB_IRC &&
-             !gb_step_passes(rule, a->steps, a->layout);
-    return gb_fact(x, "missed", GB_PLAIN, n, N_("limits of the IRC that are not met"));
 }
 
 /* Figures whose name alone does not tell what they are. */

@@ -76,13 +76,11 @@ static double bedded_of_all(const gb_piece *p) {
                : gb_bedded_area(p).m2 * (double)p->count;
 }
 
-static gb_length riser_of(const gb_builder *b, const gb_piece *p) {
-    gb_layout l;
-    if (p == NULL || p->run.at.line == 0 ||
-        gb_lay_steps(&p->run, p->run.count, p->run.evened, gb_tape(b->style.system),
-                     &l) != GB_OK)
-        return (gb_length){GB_NONE};
-    return l.riser;
+/* The layout of a run; false when the piece is none. */
+static bool lay(const gb_builder *b, const gb_piece *p, gb_layout *l) {
+    return p != NULL && p->run.at.line != 0 &&
+           gb_lay_steps(&p->run, p->run.count, p->run.evened, gb_tape(b->style.system),
+                        l) == GB_OK;
 }
 
 static gb_about of_piece(const gb_plan *plan, const gb_piece *piece) {
@@ -201,15 +199,24 @@ static void add_stone(gb_builder *b, const gb_change *c, const gb_piece *old,
     add(b, GB_ROW_CHANGE_STONE, gb_txt("name", name), which(b, GB_ROW_CHANGED_STONE), &p);
 }
 
-/* The risers of a run follow its count. */
-static void add_riser(gb_builder *b, const gb_change *c, const gb_piece *old,
-                      const gb_piece *now, const char *name) {
-    gb_length was = riser_of(b, old);
-    gb_length is = riser_of(b, now);
-    pair p = {GB_SHOW_LENGTH_FINE, isnan(was.m) ? 0 : was.m, isnan(is.m) ? 0 : is.m,
-              of_piece(c->before, isnan(was.m) ? NULL : old),
-              of_piece(c->after, isnan(is.m) ? NULL : now)};
-    add(b, GB_ROW_CHANGE_RISER, gb_txt("name", name), which(b, GB_ROW_CHANGED_RISER), &p);
+/* What follows in a run: its risers, what of the rise is left, what a code says then. */
+static void add_run(gb_builder *b, const gb_change *c, const gb_piece *old,
+                    const gb_piece *now, const char *name) {
+    gb_layout was = {.riser = {0}};
+    gb_layout is = {.riser = {0}};
+    bool had = lay(b, old, &was);
+    bool has = lay(b, now, &is);
+    gb_about before = of_piece(c->before, had ? old : NULL);
+    gb_about after = of_piece(c->after, has ? now : NULL);
+    double missed_before = had ? (double)gb_rules_missed(GB_IRC, &old->run, &was) : 0;
+    double missed = has ? (double)gb_rules_missed(GB_IRC, &now->run, &is) : 0;
+    pair riser = {GB_SHOW_LENGTH_FINE, was.riser.m, is.riser.m, before, after};
+    pair left = {GB_SHOW_LENGTH_FINE, was.error.m, is.error.m, before, after};
+    pair rules = {GB_SHOW_COUNT, missed_before, missed, before, after};
+    gb_figure of = gb_txt("name", name);
+    add(b, GB_ROW_CHANGE_RISER, of, which(b, GB_ROW_CHANGED_RISER), &riser);
+    add(b, GB_ROW_CHANGE_LEFT, of, which(b, GB_ROW_CHANGED_LEFT), &left);
+    add(b, GB_ROW_CHANGE_MISSED, of, which(b, GB_ROW_CHANGED_MISSED), &rules);
 }
 
 static void add_piece(gb_builder *b, const gb_change *c, const gb_piece *old,
@@ -224,7 +231,7 @@ static void add_piece(gb_builder *b, const gb_change *c, const gb_piece *old,
                  count.is};
     add(b, GB_ROW_CHANGE_BEDDED, gb_txt("name", name), which(b, GB_ROW_CHANGED_BEDDED),
         &area);
-    add_riser(b, c, old, now, name);
+    add_run(b, c, old, now, name);
     add_layers(b, c, old, now);
     add_stone(b, c, old, now, name);
 }

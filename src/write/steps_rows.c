@@ -76,13 +76,6 @@ void gb_add_order(gb_builder *b) {
                tape("overlap", s->overlap));
 }
 
-static int rules_missed(const gb_steps *s, const gb_layout *l) {
-    int missed = 0;
-    for (gb_step_rule rule = 0; rule < GB_STEP_RULES; rule++)
-        missed += gb_step_limit_of(rule)->body == GB_IRC && !gb_step_passes(rule, s, l);
-    return missed;
-}
-
 void gb_add_run(gb_builder *b, const gb_piece *piece) {
     const gb_steps *s = &piece->run;
     gb_layout *layout = gb_arena_take(b->arena, 1, sizeof *layout);
@@ -98,7 +91,7 @@ void gb_add_run(gb_builder *b, const gb_piece *piece) {
     gb_add_risers(b);
     gb_add_faces(b);
     gb_add_order(b);
-    int missed = rules_missed(s, layout);
+    size_t missed = gb_rules_missed(GB_IRC, s, layout);
     if (missed > 0)
-        GB_ADD(b, RUN_IRC_FAILS, gb_num("n", GB_SHOW_COUNT, missed));
+        GB_ADD(b, RUN_IRC_FAILS, gb_num("n", GB_SHOW_COUNT, (double)missed));
 }

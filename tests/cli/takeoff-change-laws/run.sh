@@ -46,3 +46,40 @@ assert seen == 6, seen
 print("one tread less:", seen, "figures")
 END
 python3 laws.py
+# A run: its count is that of the risers, so one riser less is one tread less of five and
+# of four, in every layer, stone and filling.
+terrace=$EXAMPLES/terrace-steps/job.cfg
+"$GAUGEBOX" takeoff "$terrace" --format json >old.json
+"$GAUGEBOX" takeoff "$terrace" --vary "upper run count -1" --vary "lower run count -1" \
+    --format json >there.json
+cat >runs.py <<'END'
+import json
+def rows(name):
+    return [r for b in json.load(open(name))["blocks"] for r in b["rows"]]
+old, changes = rows("old.json"), rows("there.json")
+treads = {"upper run": 5, "lower run": 4}
+laid = {}
+for r in old:
+    if r["row"] in ("LAYER_LAID", "LOOSE_LAID", "LOOSE_FILLED", "LOOSE_DUG"):
+        laid[r["piece"], r["kind"][0]["row"]] = r["net_m3"]
+    if r["row"] == "AREA":
+        laid[piece, "area"] = r["bedded_m2"]
+    if r["row"] == "PIECE":
+        piece = r["name"]
+    if r["row"] == "STONE_LINE":
+        ordered = r["ordered"], r["freight_kg"]
+        laid[r["piece"], "stone"] = ordered[1] / ordered[0] * treads[r["piece"]]
+seen = 0
+for r in changes:
+    of = {"CHANGE_LAYER": None, "CHANGE_LOOSE": None, "CHANGE_BEDDED": "area",
+          "CHANGE_STONE": "stone"}
+    if r["row"] not in of:
+        continue
+    what = of[r["row"]] or r["which"][0]["row"]
+    d = next(v for k, v in r.items() if k.startswith("difference"))
+    want = -laid[r["name"], what] / treads[r["name"]]
+    assert abs(d - want) < 1e-9 * abs(want) + 1e-11, (r, want)
+    seen += 1
+print("one riser less:", seen, "figures")
+END
+python3 runs.py
