@@ -44,6 +44,14 @@ static bool add_typed(config_setting_t *root, const gb_typed *typed) {
     return config_setting_set_string(s, typed->text) == CONFIG_TRUE;
 }
 
+/* A run by options has no name; its rise tells it from others. */
+static const char *named_by(const gb_typed *typed, size_t count) {
+    for (size_t i = 0; i < count; i++)
+        if (strcmp(typed[i].key, "rise") == 0)
+            return typed[i].text;
+    return "";
+}
+
 bool gb_read_steps(const gb_typed *typed, size_t count, gb_system units,
                    gb_mix_table *table, gb_arena *arena, gb_diags *diags,
                    gb_steps *steps) {
@@ -63,6 +71,6 @@ bool gb_read_steps(const gb_typed *typed, size_t count, gb_system units,
         gb_read_group(&reader, config_root_setting(&config), &GB_STEPS_SCHEMA, steps);
     config_destroy(&config);
     if (good)
-        gb_check_steps(&reader, gb_tr("of the options"), units, steps);
+        gb_check_steps(&reader, named_by(typed, count), units, steps);
     return good && gb_diags_count(diags) == before;
 }

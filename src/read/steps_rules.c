@@ -103,18 +103,18 @@ static void check_bounds(const steps_reader *r) {
 
 /* ---- ways of building -------------------------------------------------------------- */
 
-static void refuse(const steps_reader *r, const char *key, const char *build) {
+static void refuse(const steps_reader *r, const char *key, const char *format) {
     if (stated(r->steps, key))
-        gb_report(r->base->diags, r->base->file, r->steps->at.line,
-                  "run '%s': '%s' says nothing about a run built of %s; take it out",
-                  r->name, key, build);
+        gb_report(r->base->diags, r->base->file, r->steps->at.line, format, r->name, key);
 }
 
 static void check_solid(const steps_reader *r) {
     static const char *const OTHERS[] = {"slab",   "bed",  "least_bed", "most_bed",
                                          "course", "face", "evened",    "footing"};
     for (size_t i = 0; i < sizeof OTHERS / sizeof OTHERS[0]; i++)
-        refuse(r, OTHERS[i], "solid stone");
+        refuse(
+            r, OTHERS[i],
+            NF_("run '%s': '%s' says nothing about a run of solid stone; take it out"));
     if (isnan(r->steps->stone.m))
         report(r, NF_("run '%s' is of solid stone; add its height: stone = \"7 in\""));
     if (!(r->steps->overlap.m > 0))
@@ -149,9 +149,10 @@ static void check_build(const steps_reader *r) {
         return;
     }
     refuse(r, "stone",
-           r->steps->build == GB_ON_TREADS ? "slabs on treads" : "slabs on platforms");
+           NF_("run '%s': '%s' says nothing about a run of slabs; take it out"));
     if (r->steps->build == GB_ON_PLATFORMS)
-        refuse(r, "overlap", "slabs on platforms");
+        refuse(r, "overlap",
+               NF_("run '%s': '%s' says nothing about a run on platforms; take it out"));
     check_courses(r);
 }
 

@@ -94,9 +94,9 @@ static void add_choices(gb_builder *b, question *q) {
                                      fine("first", l->first),
                                      fine("face", l->face),
                                      fine("riser", l->riser),
-                                     tape("going", l->going),
-                                     tape("length", l->length),
-                                     tape("climb", l->climb),
+                                     fine("going", l->going),
+                                     fine("length", l->length),
+                                     fine("climb", l->climb),
                                      fine("error", left_over(q->steps, l))};
         gb_add_row(b, GB_ROW_CHOICE, figures, sizeof figures / sizeof figures[0]);
     }
@@ -185,15 +185,16 @@ static void advise(gb_builder *b, const gb_steps *s, const gb_choice *c) {
         GB_ADD(b, ADVICE_EVENED, count_of(c), way(b, c), fine("term", l->term));
 }
 
-/* Of those that lack the least. */
+/* Of those that lack the least; of solid stone all, which are few. */
 static void add_advice(gb_builder *b, question *q) {
     const gb_choices *all = &q->choices;
+    bool solid = q->steps->build == GB_SOLID_STEPS;
     size_t fewest = all->list[0].lacks;
     for (size_t i = 1; i < all->count; i++)
         fewest = all->list[i].lacks < fewest ? all->list[i].lacks : fewest;
     GB_ADD_BARE(b, ADVICE_TITLE);
     for (size_t i = 0; i < all->count; i++)
-        if (all->list[i].lacks == fewest)
+        if (solid || all->list[i].lacks == fewest)
             advise(b, q->steps, &all->list[i]);
     gb_end_block(b);
 }

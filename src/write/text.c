@@ -160,6 +160,13 @@ static bool repeats(const gb_row *row, const char *before) {
     return !caution && !pot && before != NULL && strcmp(label, before) == 0;
 }
 
+/* Lists that stand under one label, whatever each of their lines says more: batches to
+   tick off, tables of water. */
+static bool is_list(const char *label) {
+    return label != NULL && (strcmp(label, WORDS[GB_ROW_BATCH_LINE].label) == 0 ||
+                             strcmp(label, WORDS[GB_ROW_WATER_WORDS].label) == 0);
+}
+
 static size_t indent_of(const gb_row *row) {
     return WORDS[row->code].label == NULL ? 0 : LABEL_COLUMNS;
 }
@@ -257,9 +264,12 @@ static void write_row(block_writer *w, const gb_row *row, const char *cells,
     gb_text_init(&words, &w->scratch);
     const char *label = WORDS[row->code].label;
     bool shown = label != NULL && !repeats(row, w->label) && label[0] != '\0';
-    /* What stands at the margin begins anew: the next label is that of another thing. */
+    /* What stands at the margin, or belongs to the row before it, begins anew: the next
+       label is that of another thing. */
     if (shown || label == NULL)
         w->label = label;
+    else if (label[0] == '\0' && !is_list(w->label))
+        w->label = NULL;
     size_t count = cells == NULL ? 0 : gb_count_cells(cells);
     if (count > 0)
         gb_set_row(&w->tables[count], cells, count, GB_COLUMNS, &words);

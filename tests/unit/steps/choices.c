@@ -13,6 +13,8 @@ static gb_steps random_run(fx_random *r) {
     s.footing.m = fx_between(r, 0, 2 * FT);
     if (fx_whole(r, 0, 1) == 0)
         s.course.m = fx_between(r, 2 * IN, 8 * IN);
+    if (fx_whole(r, 0, 3) == 0) /* cut already: it closes only by chance */
+        s.face.m = fx_between(r, 5 * IN, 8 * IN);
     return s;
 }
 
