@@ -28,13 +28,29 @@ static const struct {
 };
 _Static_assert(sizeof KINDS / sizeof KINDS[0] == GB_KINDS, "a row for every kind");
 
+double gb_schema_value(gb_kind kind, const char *text) {
+    /* The texts of schemas never change, and some are asked for with every value read. */
+    enum { REMEMBERED = 512 };
+    static _Thread_local struct {
+        const char *text;
+        gb_kind kind;
+        double value;
+    } known[REMEMBERED];
+    size_t at = (uintptr_t)text / 4 % REMEMBERED;
+    if (known[at].text == text && known[at].kind == kind)
+        return known[at].value;
+    double value = GB_NONE;
+    (void)!gb_parse(kind, text, &value);
+    known[at].text = text;
+    known[at].kind = kind;
+    known[at].value = value;
+    return value;
+}
+
 bool gb_in_bounds(const gb_key *key, double value) {
-    double bound = 0;
-    if (key->least != NULL &&
-        gb_parse(key->quantity, key->least, &bound) == GB_NO_FAULT && value < bound)
+    if (key->least != NULL && value < gb_schema_value(key->quantity, key->least))
         return false;
-    return !(key->most != NULL &&
-             gb_parse(key->quantity, key->most, &bound) == GB_NO_FAULT && value > bound);
+    return key->most == NULL || !(value > gb_schema_value(key->quantity, key->most));
 }
 
 static void add_bounds(const gb_key *key, const char *what, gb_text *to) {

@@ -29,7 +29,7 @@ static bool fault(scan *s, int line, const char *words) {
 
 static bool scan_string(scan *s) {
     int opened = s->line;
-    for (s->at++; *s->at != '"'; s->at++) {
+    for (s->at++; *(s->at += strcspn(s->at, "\"\\\n")) != '"'; s->at++) {
         if (*s->at == '\\' && s->at[1] != '\0' && s->at[1] != '\n')
             s->at++;
         else if (*s->at == '\n' || *s->at == '\0')
@@ -62,15 +62,19 @@ static bool scan_comment(scan *s) {
     return true;
 }
 
-bool gb_word_char(char c) {
+static inline bool in_word(char c) {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
            c == '_' || c == '-' || c == '*' || c == '.' || c == '+';
+}
+
+bool gb_word_char(char c) {
+    return in_word(c);
 }
 
 /* libconfig turns 3000000000 negative and 1e999 into infinity, both with success. */
 static bool scan_number(scan *s) {
     const char *from = s->at;
-    while (gb_word_char(*s->at))
+    while (in_word(*s->at))
         s->at++;
     size_t n = (size_t)(s->at - from);
     int shown = n > 20 ? 20 : (int)n;
@@ -119,14 +123,14 @@ static bool close_bracket(scan *s, char c) {
 
 static bool scan_include(scan *s) {
     const char *at = s->at + strspn(s->at, " \t");
-    if (strncmp(at, "@include", 8) == 0)
+    if (*at == '@' && strncmp(at, "@include", 8) == 0)
         return fault(s, s->line,
                      N_("@include is not read; copy the settings into this file"));
     return true;
 }
 
 static bool scan_word(scan *s) {
-    while (gb_word_char(*s->at))
+    while (in_word(*s->at))
         s->at++;
     return true;
 }
@@ -149,7 +153,7 @@ static bool scan_rest(scan *s) {
     char c = *s->at;
     if (c >= '0' && c <= '9')
         return scan_number(s);
-    if (gb_word_char(c) && c != '-' && c != '+' && c != '.')
+    if (in_word(c) && c != '-' && c != '+' && c != '.')
         return scan_word(s);
     s->at++;
     /* libconfig looks through all names of a group for each new one. */
@@ -165,7 +169,8 @@ static bool scan_rest(scan *s) {
 static bool scan_step(scan *s) {
     switch (*s->at) {
     case ' ':
-        s->at++;
+        while (*s->at == ' ')
+            s->at++;
         return true;
     case '\n':
         return scan_line_end(s);
@@ -217,30 +222,33 @@ static size_t sign_length(const char *at) {
     return more < 0 ? 0 : (size_t)more + 1;
 }
 
-static bool is_utf8(const scan *s) {
-    scan at = *s;
-    for (const char *c = s->at; *c != '\0';) {
-        size_t n = sign_length(c);
-        at.line += *c == '\n';
-        if (n == 0)
-            return fault(&at, at.line,
-                         N_("a byte stands here that is not plain UTF-8: this is no text "
-                            "file; save it as plain UTF-8 text"));
+static int lines_before(const char *text, const char *end) {
+    int lines = 0;
+    for (const char *c = text; c < end; c++)
+        lines += *c == '\n';
+    return lines;
+}
+
+static bool is_utf8(scan *s) {
+    const char *c = s->at;
+    size_t n = 1;
+    while (*c != '\0' && n > 0) {
+        n = (unsigned char)*c < 0x80 ? 1 : sign_length(c); /* most are plain ASCII */
         c += n;
     }
-    return true;
+    return n > 0 ||
+           fault(s, s->line + lines_before(s->at, c),
+                 N_("a byte stands here that is not plain UTF-8: this is no text file; "
+                    "save it as plain UTF-8 text"));
 }
 
 bool gb_scan_text(const char *text, size_t length, const char *file, gb_diags *diags) {
     scan s = {.at = text, .line = 1, .file = file, .diags = diags};
     size_t before_nul = strlen(text);
-    if (before_nul < length) {
-        for (const char *c = text; c < text + before_nul; c++)
-            s.line += *c == '\n';
-        return fault(&s, s.line,
+    if (before_nul < length)
+        return fault(&s, s.line + lines_before(text, text + before_nul),
                      N_("a byte of value zero stands here: this is no text file; save it "
                         "as plain UTF-8 text"));
-    }
     if (!is_utf8(&s) || !scan_include(&s))
         return false;
     while (*s.at != '\0')

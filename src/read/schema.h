@@ -67,6 +67,9 @@ void gb_describe_key(const gb_key *key, gb_text *to);
 
 /* True when an SI value lies within the bounds of a quantity's key. */
 bool gb_in_bounds(const gb_key *key, double value);
+/* A quantity that a schema states, a bound or what is usual, in SI units; NaN when it is
+   none of that kind. `text` must live as long as the program. */
+double gb_schema_value(gb_kind kind, const char *text);
 
 /* The key of that name, or NULL. */
 const gb_key *gb_find_key(const gb_schema *schema, const char *name);

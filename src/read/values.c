@@ -728,7 +728,7 @@ static void default_quantity(const gb_key *key, void *out) {
     else if (key->kind == GB_KEY_CLOCK && key->fallback != NULL)
         (void)clock_of(key->fallback, &value);
     else if (key->fallback != NULL)
-        (void)!gb_parse(key->quantity, key->fallback, &value);
+        value = gb_schema_value(key->quantity, key->fallback);
     put_double(out, key, value);
 }
 
@@ -747,7 +747,7 @@ static void place_default(gb_reader *r, const gb_key *key, const void *out) {
 }
 
 void gb_default_value(gb_reader *reader, const gb_key *key, void *out) {
-    size_t whole = (size_t)plain(key->fallback, 0);
+    size_t whole = 0;
     int choice = key->kind == GB_KEY_CHOICE && key->fallback != NULL
                      ? choice_index(key, key->fallback)
                      : 0;
@@ -762,6 +762,7 @@ void gb_default_value(gb_reader *reader, const gb_key *key, void *out) {
         default_quantity(key, out);
         break;
     case GB_KEY_WHOLE:
+        whole = (size_t)plain(key->fallback, 0);
         put(out, key->offset, &whole, sizeof whole);
         break;
     case GB_KEY_CHOICE:
