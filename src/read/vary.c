@@ -1,3 +1,4 @@
+#include "gaugebox/count.h"
 #include "gaugebox/digest.h"
 #include "read/diag.h"
 #include "read/layer_rules.h"
@@ -93,7 +94,7 @@ static bool parse_value(change *c, const char *text) {
     const gb_key *key = key_at(KEYS[c->key].path);
     if (c->key == VARY_COUNT)
         return gb_parse_number(text, &c->value) == GB_NO_FAULT &&
-               !(fabs(c->value - round(c->value)) > 0);
+               !(fabs(c->value - gb_round(c->value, 1, GB_NEAREST)) > 0);
     return gb_parse(key->quantity, text, &c->value) == GB_NO_FAULT;
 }
 
