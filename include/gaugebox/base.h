@@ -20,6 +20,7 @@ typedef enum gb_status {
     GB_NO_MEMORY,    /* the arena's supplier gave nothing */
     GB_NOT_POSITIVE, /* an input that must be over zero is not, or is NaN or infinite */
     GB_IMPOSSIBLE,   /* inputs that cannot all be true, as a label of 2 ft3 from 80 lb */
+    GB_FROZEN,       /* the batch does not come out above freezing */
     GB_TOO_WET,      /* the sand alone brings more water than the mix may hold */
     GB_NO_PACE,      /* a pace in treads per hour, and no piece is a tread */
     GB_OVERFLOW      /* a sum of money or a count beyond what is kept */

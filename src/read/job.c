@@ -507,6 +507,7 @@ bool gb_report_plan(gb_status status, const gb_job *job, const gb_mix *bad_mix,
         return false;
     case GB_IMPOSSIBLE:
     case GB_NOT_POSITIVE:
+    case GB_FROZEN:
     case GB_TOO_WET:
     case GB_NO_PACE:
         gb_report(diags, job->file, 0,
