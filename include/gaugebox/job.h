@@ -9,6 +9,7 @@
 #include "gaugebox/shape.h"
 #include "gaugebox/steps.h"
 #include "gaugebox/stone.h"
+#include "gaugebox/weather.h"
 
 /* Quantities that the file did not state are NaN, texts NULL. */
 
@@ -38,16 +39,8 @@ typedef struct gb_pace {
 typedef struct gb_crew {
     gb_mixer mixer;
     gb_pace pace;
-    gb_duration start; /* since midnight */
+    gb_duration start, finish; /* since midnight */
 } gb_crew;
-
-typedef struct gb_weather {
-    gb_temp air, low, stone, block;
-    gb_speed wind;
-    gb_share humidity;
-    bool rain;
-    gb_origin at;
-} gb_weather;
 
 /* Which faces a slurry goes on. */
 typedef enum gb_faces { GB_BACK, GB_BED_FACE, GB_BOTH_FACES } gb_faces;

@@ -174,6 +174,9 @@ typedef enum gb_caution_code {
     GB_C_COLD_32,
     GB_C_COLD_25,
     GB_C_COLD_20,
+    GB_C_WIND_BREAK,
+    GB_C_CONCRETE_COLD, /* ACI 306R: now, or while it is protected */
+    GB_C_DRYING,        /* ACI 305R: exposed concrete loses water too fast */
     GB_C_HOT,
     GB_C_HOT_SHADE,
     GB_C_STONE_COLD, /* slurry */
@@ -203,6 +206,7 @@ typedef struct gb_caution {
     gb_kind kind; /* of value and limit; GB_KINDS when there are none, or plain ratios */
     double value;
     double limit;
+    gb_hour hour;        /* of the weather that raised it; line 0: of no file */
     const gb_take *take; /* of a bed by levels, and the tread, from 0; else NULL */
     size_t tread;
     const char *source; /* a standard, a book, or "common practice" */
@@ -240,13 +244,73 @@ gb_hot_limits gb_masonry_hot_limits(void);
 gb_caution_code gb_cold_band(gb_temp air);
 gb_caution_code gb_hot_band(gb_temp air, gb_speed wind);
 
+/* The hour of the work in the worst hot band, and of those the hottest; without one the
+   warmest hour. */
+gb_hour gb_hot_hour(const gb_weather *weather);
+
+/* What the rules of the weather see in a mix: mortar, slurry, grout that cores are filled
+   with, concrete. */
+typedef enum gb_stuff {
+    GB_AS_MORTAR,
+    GB_AS_SLURRY,
+    GB_AS_GROUT,
+    GB_AS_CONCRETE
+} gb_stuff;
+
+/* Concrete in the cold, by the least dimension of its section: at the least so warm as it
+   is placed and kept; as it is mixed in air of that temperature; and at the most cooled
+   by so many degrees in the 24 h after protection ends. Source: ACI 306R as tabulated by
+   Beall, Masonry and Concrete (2004), figure 3-37; from 36 in on from memory of ACI
+   306R-88, table 3.1. A section on an edge counts as the thinner one, air at 30 and 0 F
+   as the colder. */
+typedef struct gb_cold_concrete {
+    gb_temp placed, mixed;
+    double drop_c;
+} gb_cold_concrete;
+gb_cold_concrete gb_concrete_in_cold(gb_length least, gb_temp air);
+
+/* Cold weather for concrete: the air has fallen below 40 F, or is to within the watch. */
+gb_temp gb_cold_for_concrete(void);
+
+/* What concrete loses at most in an hour of the work, and that hour; its humidity is NaN
+   when the weather does not tell it. Concrete whose temperature is not stated counts as
+   warm as the air. */
+double gb_worst_drying(const gb_weather *weather, gb_hour *hour);
+
 /* ---- the plan -------------------------------------------------------------------- */
+
+/* How work is protected once it is done. */
+typedef enum gb_shield { GB_NO_SHIELD, GB_COVER, GB_BLANKETS, GB_ENCLOSURE } gb_shield;
+
+typedef struct gb_protection {
+    gb_shield shield; /* against cold */
+    gb_temp value, limit;
+    gb_duration time;
+    bool by_least; /* the value is the least of the time, else the mean of 24 h */
+    bool fog;      /* fog spray three times a day until 3 days old */
+    gb_temp hot_value, hot_limit;
+    const char *source;
+} gb_protection;
+
+/* Masonry by the mean of the 24 h to come: cover under 40 F, blankets from 25 F, an
+   enclosure above freezing from 20 F down, for 24 h; grouted by the least of 48 h, and
+   for 48 h; an edge is the colder band's. Fog spray over 100 F, over 90 F with wind over
+   8 mph (wind of the warmest hour). Concrete by the least of the watch: 3 days under 40
+   F, as exposed and not loaded, cement type I. Source: TMS 602 article 1.8 C.3 and D.3
+   and the texts it was read in, see tests/published; ACI 306R table 5.1 as Beall prints
+   it, figure 3-38. */
+gb_protection gb_protect(const gb_weather *weather, gb_stuff stuff);
+
+/* Concrete is kept wet for 7 days at 50 F or more: UFGS 03301A for cement type I; ACI
+   308R from memory. */
+gb_duration gb_wet_curing(void);
 
 typedef struct gb_mix_plan {
     gb_need need;
     gb_recipe recipe;
     gb_duration life; /* shortened in the hot band */
     bool is_slurry;
+    gb_stuff stuff;
     bool own_label;       /* the job states a label or a measured yield */
     gb_batching batching; /* not for slurry */
     gb_first_check first_check;
@@ -254,6 +318,9 @@ typedef struct gb_mix_plan {
     size_t pot_count;
     gb_cautions cautions;
 } gb_mix_plan;
+
+/* gb_concrete_in_cold of what a plan fills: by the thinnest of it. */
+gb_cold_concrete gb_cold_of(const gb_mix_plan *mix, gb_temp air);
 
 /* What a job needs of one material, or of one bagged blend. */
 typedef struct gb_supply_need {

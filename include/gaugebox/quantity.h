@@ -64,6 +64,7 @@ typedef enum gb_kind {
     GB_VOLUME_PACE, /* m3/s */
     GB_JOINT_RATE,  /* m/m2 */
     GB_MORTAR_RATE, /* m3/m2 */
+    GB_EVAPORATION, /* kg/(m2 s) */
     GB_KINDS
 } gb_kind;
 

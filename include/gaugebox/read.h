@@ -89,6 +89,14 @@ uint64_t gb_stones_digest(const gb_mix_table *table);
 bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diags *diags,
                  gb_job *job) GB_MUST_USE;
 
+/* Reads hours of weather from a CSV file (RFC 4180): the first row names the columns with
+   their units, each row is an hour, and they follow one another. Times without an offset
+   of their own are at `offset_s` from UTC. `places` may be NULL. False with every fault
+   reported by its line.
+ */
+bool gb_read_hours(const char *file, int offset_s, gb_arena *arena, gb_diags *diags,
+                   gb_places *places, gb_hours *hours) GB_MUST_USE;
+
 /* A key that a command takes as an option, and one as it was typed. */
 typedef struct gb_typed_key {
     const char *name;

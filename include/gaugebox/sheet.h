@@ -29,6 +29,7 @@ typedef enum gb_show {
     GB_SHOW_AREA_HALF, /* US: halves of ft2, as a helper reads them */
     GB_SHOW_JOINT_RATE,
     GB_SHOW_MORTAR_RATE, /* US: ft3 in 100 ft2 */
+    GB_SHOW_EVAPORATION, /* two decimals of lb/ft2/h or kg/m2/h */
     GB_SHOW_VOLUME,      /* US: 2 decimals of ft3, 3 below 1 */
     GB_SHOW_VOLUME_FINE, /* US: 3 decimals of ft3 */
     GB_SHOW_BULK,        /* loose material to order: yd3 or m3 */
@@ -45,6 +46,7 @@ typedef enum gb_show {
     GB_SHOW_DAB,    /* a mass of pounds or ounces, kilograms or grams */
     GB_SHOW_LIQUID, /* a volume of quarts or fluid ounces with litres beside */
     GB_SHOW_TEMP,
+    GB_SHOW_DEGREES, /* a difference of temperatures */
     GB_SHOW_SPEED,
     GB_SHOW_SHARE,
     GB_SHOW_DURATION,

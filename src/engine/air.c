@@ -49,17 +49,14 @@ gb_speed gb_wind_at_work(gb_speed station) {
 
 /* ---- evaporation ------------------------------------------------------------------- */
 
-static const double POUND = 0.45359237;
-static const double FOOT2 = 0.3048 * 0.3048;
-static const double HOUR = 3600.0;
 static const double PSI = 0.45359237 * 9.80665 / (0.0254 * 0.0254);
 
 static double mph(gb_speed wind) {
-    return isnan(wind.m_s) ? 0 : wind.m_s * HOUR / 1609.344;
+    return isnan(wind.m_s) ? 0 : wind.m_s * 3600.0 / 1609.344;
 }
 
 static double from_lb_ft2_h(double rate) {
-    return gb_larger(rate, 0) * POUND / FOOT2 / HOUR;
+    return gb_si(GB_EVAPORATION, "lb/ft2/h", gb_larger(rate, 0));
 }
 
 /* T^2.5 of a temperature in degrees Fahrenheit. */

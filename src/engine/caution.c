@@ -7,17 +7,13 @@
 
 #define TMS_602        N_("TMS 602 art. 1.8 C and D")
 #define TMS_602_COLOUR N_("TMS 602 art. 2.2, from memory")
-#define ACI_306        N_("ACI 306R, from memory")
+#define ACI_305        N_("ACI 305R")
+#define ACI_306        N_("ACI 306R")
+#define ACI_306_MEMORY N_("ACI 306R, from memory")
 #define PRACTICE       N_("common practice")
 #define NIOSH          N_("NIOSH lifting equation, load constant")
 /* Of the code alone; a caution names the limit's own source. */
 #define CLAIMED N_("the standard that the mix claims")
-
-/* Limits in the units that the sources print, turned into ours by the unit table alone,
-   so that a temperature typed in a job and a limit here are equal to the last bit. */
-static double fahrenheit(double f) {
-    return gb_si(GB_TEMP, "F", f);
-}
 
 static const struct {
     gb_severity severity;
@@ -42,11 +38,14 @@ static const struct {
     [GB_C_COLOUR_STRONG] = {GB_CAUTION, GB_SHARE, TMS_602_COLOUR},
     [GB_C_CARBON_BLACK] = {GB_CAUTION, GB_SHARE, TMS_602_COLOUR},
     [GB_C_ANTIFREEZE] = {GB_CAUTION, GB_KINDS, PRACTICE},
-    [GB_C_CHLORIDE] = {GB_CAUTION, GB_SHARE, ACI_306},
+    [GB_C_CHLORIDE] = {GB_CAUTION, GB_SHARE, ACI_306_MEMORY},
     [GB_C_COLD_40] = {GB_CAUTION, GB_TEMP, TMS_602},
     [GB_C_COLD_32] = {GB_CAUTION, GB_TEMP, TMS_602},
     [GB_C_COLD_25] = {GB_CAUTION, GB_TEMP, TMS_602},
     [GB_C_COLD_20] = {GB_STOP, GB_TEMP, TMS_602},
+    [GB_C_WIND_BREAK] = {GB_CAUTION, GB_SPEED, TMS_602},
+    [GB_C_CONCRETE_COLD] = {GB_CAUTION, GB_TEMP, ACI_306},
+    [GB_C_DRYING] = {GB_CAUTION, GB_EVAPORATION, ACI_305},
     [GB_C_HOT] = {GB_CAUTION, GB_TEMP, TMS_602},
     [GB_C_HOT_SHADE] = {GB_CAUTION, GB_TEMP, TMS_602},
     [GB_C_STONE_COLD] = {GB_STOP, GB_TEMP, PRACTICE},
@@ -137,75 +136,8 @@ static void claim_cautions(const gb_mix *mix, gb_caution_list *to) {
     }
 }
 
-/* ---- weather ----------------------------------------------------------------------- */
-
-gb_caution_code gb_cold_band(gb_temp air) {
-    if (!gb_under(air.c, fahrenheit(40)))
-        return GB_CAUTION_CODES;
-    if (gb_over(air.c, fahrenheit(32)))
-        return GB_C_COLD_40;
-    if (gb_over(air.c, fahrenheit(25)))
-        return GB_C_COLD_32;
-    if (gb_over(air.c, fahrenheit(20)))
-        return GB_C_COLD_25;
-    return GB_C_COLD_20;
-}
-
-gb_hot_limits gb_masonry_hot_limits(void) {
-    return (gb_hot_limits){.hot = {fahrenheit(100)},
-                           .hot_windy = {fahrenheit(90)},
-                           .shade = {fahrenheit(115)},
-                           .shade_windy = {fahrenheit(105)},
-                           .wind = {gb_si(GB_SPEED, "mph", 8)}};
-}
-
-/* The two limits that hold for a wind; one that is not stated counts as still. */
-static void limits_for(gb_speed wind, gb_temp *hot, gb_temp *shade) {
-    gb_hot_limits l = gb_masonry_hot_limits();
-    bool windy = gb_over(wind.m_s, l.wind.m_s);
-    *hot = windy ? l.hot_windy : l.hot;
-    *shade = windy ? l.shade_windy : l.shade;
-}
-
-gb_caution_code gb_hot_band(gb_temp air, gb_speed wind) {
-    gb_temp hot;
-    gb_temp shade;
-    limits_for(wind, &hot, &shade);
-    if (gb_over(air.c, shade.c))
-        return GB_C_HOT_SHADE;
-    return gb_over(air.c, hot.c) ? GB_C_HOT : GB_CAUTION_CODES;
-}
-
-static void air_cautions(const gb_weather *w, gb_caution_list *to) {
-    static const double EDGES[] = {[GB_C_COLD_40] = 40,
-                                   [GB_C_COLD_32] = 32,
-                                   [GB_C_COLD_25] = 25,
-                                   [GB_C_COLD_20] = 20};
-    gb_caution_code cold = gb_cold_band(w->air);
-    if (cold != GB_CAUTION_CODES)
-        gb_add_caution(to, cold, w->air.c, fahrenheit(EDGES[cold]));
-    gb_temp limit;
-    gb_temp shade;
-    limits_for(w->wind, &limit, &shade);
-    gb_caution_code hot = gb_hot_band(w->air, w->wind);
-    if (hot != GB_CAUTION_CODES)
-        gb_add_caution(to, hot, w->air.c, hot == GB_C_HOT ? limit.c : shade.c);
-}
-
-void gb_weather_cautions(const gb_weather *w, bool slurry, gb_caution_list *to) {
-    air_cautions(w, to);
-    double coldest = gb_smaller(w->stone.c, w->block.c);
-    /* Freezing itself is frost, so the edge counts, here and in the forecast. */
-    if (!isnan(coldest) && !gb_over(coldest, fahrenheit(32)))
-        gb_add_caution(to, GB_C_UNITS_FROZEN, coldest, fahrenheit(32));
-    else if (gb_under(coldest, fahrenheit(40)))
-        gb_add_caution(to, slurry ? GB_C_STONE_COLD : GB_C_UNITS_COLD, coldest,
-                       fahrenheit(40));
-    if (!isnan(w->low.c) && !gb_over(w->low.c, fahrenheit(32)))
-        gb_add_caution(to, GB_C_FROST_DUE, w->low.c, fahrenheit(32));
-    if (w->rain)
-        gb_add_caution(to, GB_C_RAIN, GB_NONE, GB_NONE);
-}
+/* ---- depths, mixer, gauge ------------------------------------------------------------
+ */
 
 static bool tread_caution(const gb_take *t, size_t tread, gb_caution *c) {
     const gb_levels *l = &t->layer->levels;

@@ -145,6 +145,15 @@ static gb_mass bag_of(const gb_job *job, const gb_mix *mix) {
     return known ? gb_job_pack(job, mix->parts[0].material) : (gb_mass){GB_NONE};
 }
 
+/* Concrete may fill a slab; grout fills cores and beds nothing. */
+static gb_stuff stuff_of(const gb_mix *mix) {
+    if (mix->uses >> GB_SLAB & 1)
+        return GB_AS_CONCRETE;
+    bool core = mix->uses >> GB_CORE & 1;
+    bool sets = mix->uses >> GB_BED & 1 || mix->uses >> GB_JOINT & 1;
+    return core && !sets ? GB_AS_GROUT : GB_AS_MORTAR;
+}
+
 static bool all_slurry(const gb_need *need) {
     for (size_t i = 0; i < need->take_count; i++)
         if (need->takes[i]->layer->kind != GB_SLURRY)
@@ -185,9 +194,11 @@ static gb_status gauge_mix(const gb_job *job, const gb_mix *mix, gb_arena *arena
     if (status != GB_OK)
         return status;
     gb_count_bags(&p->recipe, &p->need);
-    bool hot = gb_hot_band(job->weather.air, job->weather.wind) != GB_CAUTION_CODES;
+    gb_hour hottest = gb_hot_hour(&job->weather);
+    bool hot = gb_hot_band(hottest.air, hottest.wind) != GB_CAUTION_CODES;
     p->life = hot ? mix->life_hot : mix->life;
     p->is_slurry = all_slurry(&p->need);
+    p->stuff = p->is_slurry ? GB_AS_SLURRY : stuff_of(mix);
     p->own_label = own != NULL;
     return GB_OK;
 }
@@ -206,7 +217,7 @@ static gb_status plan_mix(const gb_job *job, const gb_mix *mix, double m2_s,
     if (status != GB_OK)
         return status;
     gb_caution_list cautions = {.count = 0};
-    gb_weather_cautions(&job->weather, p->is_slurry, &cautions);
+    gb_weather_cautions(&job->weather, p, &cautions);
     gb_plan_cautions(job, p, &cautions);
     return keep_cautions(&cautions, &p->need, arena, &p->cautions);
 }

@@ -92,10 +92,12 @@ const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
     case GB_C_UNITS_COLD:
     case GB_C_UNITS_FROZEN:
         return coldest(x, a);
-    case GB_C_FROST_DUE:
-        return weather(x, "low", &job->weather.low);
+    case GB_C_WIND_BREAK:
+        return gb_why_wind_at(x, job, c->hour);
+    case GB_C_DRYING:
+        return gb_why_drying(x, a);
     default:
-        return weather(x, "air", &job->weather.air);
+        return gb_why_air_at(x, job, c->hour);
     }
 }
 
@@ -135,6 +137,10 @@ const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *a) {
         return gb_fact(x, "limit", GB_SHARE, c->limit, c->source);
     case GB_C_BUCKET_HEAVY:
         return gb_fact(x, "limit", GB_MASS, c->limit, c->source);
+    case GB_C_WIND_BREAK:
+        return gb_fact(x, "limit", GB_SPEED, c->limit, c->source);
+    case GB_C_DRYING:
+        return gb_fact(x, "limit", GB_EVAPORATION, c->limit, c->source);
     default:
         return gb_fact(x, "limit", GB_TEMP, c->limit, c->source);
     }

@@ -320,4 +320,13 @@ const gb_why *gb_why_ratio_of_caution(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *about);
 
+/* The weather: of one hour, and of a span of them. */
+const gb_why *gb_why_air_at(gb_explainer *x, const gb_job *job, gb_hour hour);
+const gb_why *gb_why_wind_at(gb_explainer *x, const gb_job *job, gb_hour hour);
+const gb_why *gb_why_drying(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_least_air(gb_explainer *x, const gb_job *job, gb_span span);
+const gb_why *gb_why_most_air(gb_explainer *x, const gb_job *job, gb_span span);
+const gb_why *gb_why_mean_daily(gb_explainer *x, const gb_job *job);
+const gb_why *gb_why_most_wind(gb_explainer *x, const gb_job *job);
+
 #endif

@@ -406,7 +406,68 @@ WEATHER(wind, GB_SPEED, weather.wind.m_s)
 WEATHER(humidity, GB_SHARE, weather.humidity.of_one)
 WEATHER(stone, GB_TEMP, weather.stone.c)
 WEATHER(block, GB_TEMP, weather.block.c)
+WEATHER(concrete, GB_TEMP, weather.concrete.c)
 #undef WEATHER
+
+#define OF_DAY(name, call)                                                               \
+    static const gb_why *name(gb_explainer *x, const gb_about *a) {                      \
+        return call;                                                                     \
+    }
+OF_DAY(least_at_work, gb_why_least_air(x, a->plan->job, GB_AT_WORK))
+OF_DAY(most_at_work, gb_why_most_air(x, a->plan->job, GB_AT_WORK))
+OF_DAY(least_of_watch, gb_why_least_air(x, a->plan->job, GB_WATCH))
+OF_DAY(least_of_two_days, gb_why_least_air(x, a->plan->job, GB_FIRST_TWO_DAYS))
+OF_DAY(mean_daily, gb_why_mean_daily(x, a->plan->job))
+OF_DAY(most_wind, gb_why_most_wind(x, a->plan->job))
+#undef OF_DAY
+
+static const gb_why *watch_time(gb_explainer *x, const gb_about *a) {
+    (void)a;
+    return gb_fact(x, "watch", GB_DURATION, gb_frost_watch().s,
+                   N_("frost is watched for three days: common practice"));
+}
+
+/* ---- after the work ---------------------------------------------------------------- */
+
+static gb_protection protection(const gb_about *a) {
+    return gb_protect(&a->plan->job->weather, a->mix->stuff);
+}
+
+static const gb_why *after_limit(gb_explainer *x, const gb_about *a) {
+    gb_protection p = protection(a);
+    return gb_fact(x, "limit", GB_TEMP, p.limit.c, p.source);
+}
+static const gb_why *after_time(gb_explainer *x, const gb_about *a) {
+    gb_protection p = protection(a);
+    return gb_fact(x, "time", GB_DURATION, p.time.s, p.source);
+}
+static const gb_why *fog_limit(gb_explainer *x, const gb_about *a) {
+    return gb_fact(x, "limit", GB_TEMP, protection(a).hot_limit.c,
+                   N_("TMS 602 art. 1.8 D.3"));
+}
+static const gb_why *wet_time(gb_explainer *x, const gb_about *a) {
+    (void)a;
+    return gb_fact(x, "time", GB_DURATION, gb_wet_curing().s,
+                   N_("UFGS 03301A; ACI 308R, from memory"));
+}
+
+/* As it is mixed, in the coldest air of the work. */
+static gb_cold_concrete in_cold(const gb_about *a) {
+    const gb_weather *w = &a->plan->job->weather;
+    return gb_cold_of(a->mix, gb_coldest_hour(w, GB_AT_WORK).air);
+}
+static const gb_why *placed(gb_explainer *x, const gb_about *a) {
+    return gb_fact(x, "placed", GB_TEMP, in_cold(a).placed.c,
+                   N_("ACI 306R, by the least dimension of the section"));
+}
+static const gb_why *mixed(gb_explainer *x, const gb_about *a) {
+    return gb_fact(x, "mixed", GB_TEMP, in_cold(a).mixed.c,
+                   N_("ACI 306R, by the section and the air"));
+}
+static const gb_why *drop(gb_explainer *x, const gb_about *a) {
+    return gb_fact(x, "drop", GB_PLAIN, in_cold(a).drop_c,
+                   N_("ACI 306R, degrees Celsius in 24 h, by the section"));
+}
 
 #define TMS_602 N_("TMS 602 art. 1.8 D")
 
@@ -569,6 +630,41 @@ static const struct {
     {GB_ROW_ALWAYS_HOT, "windy", windy},
     {GB_ROW_ALWAYS_HOT, "wind", hot_wind},
     {GB_ROW_ALWAYS_HOT, "life", gb_why_life_in_heat},
+    {GB_ROW_FACT_AIR_RANGE, "least", least_at_work},
+    {GB_ROW_FACT_AIR_RANGE, "most", most_at_work},
+    {GB_ROW_FACT_LEAST, "value", least_of_watch},
+    {GB_ROW_FACT_LEAST, "time", watch_time},
+    {GB_ROW_FACT_MEAN, "value", mean_daily},
+    {GB_ROW_FACT_WIND_UP_TO, "value", most_wind},
+    {GB_ROW_FACT_CONCRETE, "value", concrete},
+    {GB_ROW_AFTER_NO_LOW, "value", air},
+    {GB_ROW_AFTER_COVER, "value", mean_daily},
+    {GB_ROW_AFTER_BLANKETS, "value", mean_daily},
+    {GB_ROW_AFTER_ENCLOSURE, "value", mean_daily},
+    {GB_ROW_AFTER_COVER_GROUT, "value", least_of_two_days},
+    {GB_ROW_AFTER_BLANKETS_GROUT, "value", least_of_two_days},
+    {GB_ROW_AFTER_ENCLOSURE_GROUT, "value", least_of_two_days},
+    {GB_ROW_AFTER_CONCRETE, "value", least_of_watch},
+    {GB_ROW_AFTER_FOG, "value", mean_daily},
+    {GB_ROW_AFTER_FOG, "limit", fog_limit},
+    {GB_ROW_AFTER_WET, "time", wet_time},
+    {GB_ROW_AFTER_COVER, "limit", after_limit},
+    {GB_ROW_AFTER_BLANKETS, "limit", after_limit},
+    {GB_ROW_AFTER_ENCLOSURE, "limit", after_limit},
+    {GB_ROW_AFTER_COVER_GROUT, "limit", after_limit},
+    {GB_ROW_AFTER_BLANKETS_GROUT, "limit", after_limit},
+    {GB_ROW_AFTER_ENCLOSURE_GROUT, "limit", after_limit},
+    {GB_ROW_AFTER_CONCRETE, "limit", after_limit},
+    {GB_ROW_AFTER_COVER, "time", after_time},
+    {GB_ROW_AFTER_BLANKETS, "time", after_time},
+    {GB_ROW_AFTER_ENCLOSURE, "time", after_time},
+    {GB_ROW_AFTER_COVER_GROUT, "time", after_time},
+    {GB_ROW_AFTER_BLANKETS_GROUT, "time", after_time},
+    {GB_ROW_AFTER_ENCLOSURE_GROUT, "time", after_time},
+    {GB_ROW_AFTER_CONCRETE, "time", after_time},
+    {ANY_ROW, "placed", placed},
+    {ANY_ROW, "mixed", mixed},
+    {ANY_ROW, "drop", drop},
     {ANY_ROW, "cold", cold},
     {GB_ROW_HOLD, "least", hold_least},
     {GB_ROW_HOLD_RANGE, "least", hold_least},

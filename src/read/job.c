@@ -8,6 +8,7 @@
 #include "read/schemas.h"
 #include "read/shape_rules.h"
 #include "read/steps_rules.h"
+#include "read/weather_rules.h"
 #include "words/words.h"
 
 #include <math.h>
@@ -39,13 +40,6 @@ static const char *shown_mass(job_reader *r, gb_mass mass) {
     gb_text_add_fixed(&text, gb_to_unit(gb_find_unit(GB_MASS, us ? "lb" : "kg"), mass.kg),
                       0);
     gb_text_add(&text, us ? " lb" : " kg");
-    return gb_text_get(&text);
-}
-
-static const char *shown_temp(job_reader *r, gb_temp temp) {
-    gb_text text;
-    gb_text_init(&text, r->base.arena);
-    gb_print_temp(&text, temp, r->job->units);
     return gb_text_get(&text);
 }
 
@@ -437,14 +431,6 @@ static void check_lift(job_reader *r) {
                   shown_mass(r, l->capacity), shown_mass(r, l->attachment));
 }
 
-static void check_weather(job_reader *r) {
-    const gb_weather *w = &r->job->weather;
-    if (!w->at.faulty && w->low.c > w->air.c)
-        gb_report(r->base.diags, r->base.file, w->at.line,
-                  "the low, %s, is above the air temperature, %s; check which is which",
-                  shown_temp(r, w->low), shown_temp(r, w->air));
-}
-
 static void check_pace(job_reader *r) {
     const gb_job *job = r->job;
     if (isnan(job->crew.pace.treads_s) || job->piece_count == 0)
@@ -480,7 +466,7 @@ bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diag
     gb_check_sand(&r.base, &read.job);
     gb_check_gauge(&r.base, &read.job);
     check_lift(&r);
-    check_weather(&r);
+    gb_check_weather(&r.base, &read.job);
     check_pace(&r);
     if (gb_diags_count(diags) > before || diags->no_memory)
         return false;

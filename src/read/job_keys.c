@@ -80,6 +80,10 @@ static const gb_key CREW_KEYS[] = {
      .kind = GB_KEY_CLOCK,
      .offset = offsetof(gb_crew, start),
      .help = N_("start of the day")},
+    {.name = "finish",
+     .kind = GB_KEY_CLOCK,
+     .offset = offsetof(gb_crew, finish),
+     .help = N_("end of the day's setting; without it 8 h after the start")},
 };
 static const gb_schema CREW = GB_SCHEMA("crew", CREW_KEYS, gb_crew, GB_NO_ORIGIN);
 
@@ -179,56 +183,6 @@ static const gb_key GAUGE_KEYS[] = {
 };
 static const gb_schema GAUGE =
     GB_SCHEMA("gauge", GAUGE_KEYS, gb_gauge, offsetof(gb_gauge, at));
-
-static const gb_key WEATHER_KEYS[] = {
-    {.name = "air",
-     .kind = GB_KEY_QUANTITY,
-     .quantity = GB_TEMP,
-     .required = true,
-     .least = "-40 F",
-     .most = "130 F",
-     .offset = offsetof(gb_weather, air),
-     .help = N_("air temperature while working")},
-    {.name = "low",
-     .kind = GB_KEY_QUANTITY,
-     .quantity = GB_TEMP,
-     .least = "-40 F",
-     .most = "130 F",
-     .offset = offsetof(gb_weather, low),
-     .help = N_("lowest air temperature in the next 72 h")},
-    {.name = "wind",
-     .kind = GB_KEY_QUANTITY,
-     .quantity = GB_SPEED,
-     .most = "100 mph",
-     .offset = offsetof(gb_weather, wind),
-     .help = N_("wind at the work")},
-    {.name = "humidity",
-     .kind = GB_KEY_QUANTITY,
-     .quantity = GB_SHARE,
-     .most = "100%",
-     .offset = offsetof(gb_weather, humidity),
-     .help = N_("relative humidity")},
-    {.name = "stone",
-     .kind = GB_KEY_QUANTITY,
-     .quantity = GB_TEMP,
-     .least = "-40 F",
-     .most = "180 F",
-     .offset = offsetof(gb_weather, stone),
-     .help = N_("of the stone itself")},
-    {.name = "block",
-     .kind = GB_KEY_QUANTITY,
-     .quantity = GB_TEMP,
-     .least = "-40 F",
-     .most = "180 F",
-     .offset = offsetof(gb_weather, block),
-     .help = N_("of the block or slab below the bed")},
-    {.name = "rain",
-     .kind = GB_KEY_FLAG,
-     .offset = offsetof(gb_weather, rain),
-     .help = N_("rain now or due before the day's work is covered")},
-};
-static const gb_schema WEATHER =
-    GB_SCHEMA("weather", WEATHER_KEYS, gb_weather, offsetof(gb_weather, at));
 
 static const gb_key WASTE_KEYS[] = {
     {.name = "of",
@@ -570,7 +524,7 @@ static const gb_key JOB_KEYS[] = {
      .help = N_("the sand as it lies")},
     {.name = "weather",
      .kind = GB_KEY_GROUP,
-     .child = &WEATHER,
+     .child = &GB_WEATHER_SCHEMA,
      .offset = offsetof(gb_job_file, job.weather),
      .help = N_("as stated for the day")},
     {.name = "lift",

@@ -242,14 +242,19 @@ static bool is_utf8(scan *s) {
                     "save it as plain UTF-8 text"));
 }
 
-bool gb_scan_text(const char *text, size_t length, const char *file, gb_diags *diags) {
+bool gb_check_text(const char *text, size_t length, const char *file, gb_diags *diags) {
     scan s = {.at = text, .line = 1, .file = file, .diags = diags};
     size_t before_nul = strlen(text);
     if (before_nul < length)
         return fault(&s, s.line + lines_before(text, text + before_nul),
                      N_("a byte of value zero stands here: this is no text file; save it "
                         "as plain UTF-8 text"));
-    if (!is_utf8(&s) || !scan_include(&s))
+    return is_utf8(&s);
+}
+
+bool gb_scan_text(const char *text, size_t length, const char *file, gb_diags *diags) {
+    scan s = {.at = text, .line = 1, .file = file, .diags = diags};
+    if (!gb_check_text(text, length, file, diags) || !scan_include(&s))
         return false;
     while (*s.at != '\0')
         if (!scan_step(&s))

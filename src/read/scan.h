@@ -8,6 +8,9 @@
    quotes, comments, brackets and numbers are whole; else the first fault is reported. */
 bool gb_scan_text(const char *text, size_t length, const char *file, gb_diags *diags);
 
+/* The first half of that, for files of other forms: UTF-8 without a NUL. */
+bool gb_check_text(const char *text, size_t length, const char *file, gb_diags *diags);
+
 /* The characters that names and numbers are made of. */
 bool gb_word_char(char c);
 

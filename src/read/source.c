@@ -53,8 +53,8 @@ static bool read_all(FILE *stream, const char *file, gb_arena *arena, gb_diags *
     return kept != NULL && !ferror(stream) && n <= MOST_BYTES;
 }
 
-static bool load(const char *file, gb_arena *arena, gb_diags *diags, char **text,
-                 size_t *length) {
+bool gb_load_text(const char *file, gb_arena *arena, gb_diags *diags, char **text,
+                  size_t *length) {
     struct stat info;
     FILE *stream = fopen(file, "rb");
     if (stream == NULL) {
@@ -151,7 +151,7 @@ bool gb_load_config(const char *file, gb_arena *arena, gb_diags *diags, config_t
                     uint64_t *digest) {
     char *text = NULL;
     size_t length = 0;
-    if (!load(file, arena, diags, &text, &length))
+    if (!gb_load_text(file, arena, diags, &text, &length))
         return false;
     if (!gb_scan_text(text, length, file, diags))
         return false;

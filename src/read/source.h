@@ -1,4 +1,4 @@
-/* One libconfig file, loaded so that nothing of it can be lost in silence. */
+/* One file, loaded whole; one of libconfig so that nothing of it is lost in silence. */
 #ifndef READ_SOURCE_H
 #define READ_SOURCE_H
 
@@ -7,6 +7,11 @@
 #include "gaugebox/digest.h"
 
 #include <libconfig.h>
+
+/* Loads all of `file`, at most 16 MB, with room for a few bytes behind it. False with the
+   fault reported. */
+bool gb_load_text(const char *file, gb_arena *arena, gb_diags *diags, char **text,
+                  size_t *length) GB_MUST_USE;
 
 /* Loads `file` into *config. libconfig 1.5 takes an unclosed quote or comment, a NUL and
    a number beyond 32 bits without a word, so the text is scanned first and must end in

@@ -273,7 +273,7 @@ gb_status gb_batch_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
         const gb_mix_plan *p = &plan->mixes[i];
         b.about = (gb_about){.plan = plan, .mix = p};
         add_head(&b, plan, p);
-        gb_add_cautions(&b, &p->cautions, p->is_slurry);
+        gb_add_cautions(&b, &p->cautions, p->stuff);
         if (p->is_slurry)
             gb_add_pots(&b, plan->job, p);
         else if (p->batching.batch_count > 0)

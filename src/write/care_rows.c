@@ -1,39 +1,9 @@
 #include "words/words.h"
 #include "write/batch_rows.h"
 #include "write/gauge_rows.h"
+#include "write/weather_rows.h"
 
 #include <math.h>
-
-static void add_today(gb_builder *b, const gb_job *job) {
-    const gb_weather *w = &job->weather;
-    gb_row facts[8];
-    size_t n = 0;
-    const struct {
-        gb_row_code code;
-        gb_show show;
-        double value;
-    } stated[] = {{GB_ROW_FACT_START, GB_SHOW_CLOCK, job->crew.start.s},
-                  {GB_ROW_FACT_AIR, GB_SHOW_TEMP, w->air.c},
-                  {GB_ROW_FACT_LOW, GB_SHOW_TEMP, w->low.c},
-                  {GB_ROW_FACT_WIND, GB_SHOW_SPEED, w->wind.m_s},
-                  {GB_ROW_FACT_HUMIDITY, GB_SHOW_SHARE, w->humidity.of_one},
-                  {GB_ROW_FACT_STONE, GB_SHOW_TEMP, w->stone.c},
-                  {GB_ROW_FACT_BLOCK, GB_SHOW_TEMP, w->block.c}};
-    for (size_t i = 0; i < sizeof stated / sizeof stated[0]; i++)
-        if (!isnan(stated[i].value))
-            facts[n++] =
-                gb_make_row(b, stated[i].code,
-                            GB_FIGURES(gb_num("value", stated[i].show, stated[i].value)));
-    if (w->rain)
-        facts[n++] = GB_MAKE_BARE(b, FACT_RAIN);
-    if (w->at.line == 0)
-        GB_ADD_BARE(b, WEATHER_NOT_STATED);
-    if (n == 0)
-        return;
-    gb_figure all = gb_rows_fig(b, "facts", facts, n);
-    all.whole = true;
-    GB_ADD(b, WEATHER_STATED, all);
-}
 
 static gb_show show_of(gb_kind kind) {
     switch (kind) {
@@ -49,24 +19,39 @@ static gb_show show_of(gb_kind kind) {
         return GB_SHOW_SHARE;
     case GB_DURATION:
         return GB_SHOW_DURATION;
+    case GB_SPEED:
+        return GB_SHOW_SPEED;
+    case GB_EVAPORATION:
+        return GB_SHOW_EVAPORATION;
     default:
         return GB_SHOW_RATIO;
     }
 }
 
-/* A slurry has no sand to heat and no mixer to cool: its pot has words of its own. */
-static gb_row_code pot_row(gb_caution_code code, gb_row_code otherwise) {
-    switch (code) {
-    case GB_C_COLD_40:
-    case GB_C_COLD_32:
-    case GB_C_COLD_25:
-        return GB_ROW_C_COLD_POT;
-    case GB_C_HOT:
-    case GB_C_HOT_SHADE:
-        return GB_ROW_C_HOT_POT;
-    default:
-        return otherwise;
-    }
+/* The words for one stuff where they are other than for mortar: a slurry has no sand to
+   heat and no mixer to cool, grout and concrete have bands of their own. */
+static gb_row_code row_for(gb_stuff stuff, gb_caution_code code, gb_row_code otherwise) {
+    static const struct {
+        gb_stuff stuff;
+        gb_caution_code code;
+        gb_row_code row;
+    } OTHERS[] = {
+        {GB_AS_SLURRY, GB_C_COLD_40, GB_ROW_C_COLD_POT},
+        {GB_AS_SLURRY, GB_C_COLD_32, GB_ROW_C_COLD_POT},
+        {GB_AS_SLURRY, GB_C_COLD_25, GB_ROW_C_COLD_POT},
+        {GB_AS_SLURRY, GB_C_HOT, GB_ROW_C_HOT_POT},
+        {GB_AS_SLURRY, GB_C_HOT_SHADE, GB_ROW_C_HOT_POT},
+        {GB_AS_GROUT, GB_C_COLD_40, GB_ROW_C_COLD_40_GROUT},
+        {GB_AS_GROUT, GB_C_COLD_32, GB_ROW_C_COLD_32_GROUT},
+        {GB_AS_GROUT, GB_C_COLD_25, GB_ROW_C_COLD_25_GROUT},
+        {GB_AS_CONCRETE, GB_C_HOT, GB_ROW_C_HOT_CONCRETE},
+        {GB_AS_CONCRETE, GB_C_HOT_SHADE, GB_ROW_C_HOT_CONCRETE},
+        {GB_AS_CONCRETE, GB_C_FROST_DUE, GB_ROW_C_FROST_CONCRETE},
+    };
+    for (size_t i = 0; i < sizeof OTHERS / sizeof OTHERS[0]; i++)
+        if (OTHERS[i].stuff == stuff && OTHERS[i].code == code)
+            return OTHERS[i].row;
+    return otherwise;
 }
 
 static const gb_row_code ROWS[] = {[GB_C_MIXER_SMALL] = GB_ROW_C_MIXER_SMALL,
@@ -92,6 +77,9 @@ static const gb_row_code ROWS[] = {[GB_C_MIXER_SMALL] = GB_ROW_C_MIXER_SMALL,
                                    [GB_C_COLD_32] = GB_ROW_C_COLD_32,
                                    [GB_C_COLD_25] = GB_ROW_C_COLD_25,
                                    [GB_C_COLD_20] = GB_ROW_C_COLD_20,
+                                   [GB_C_WIND_BREAK] = GB_ROW_C_WIND_BREAK,
+                                   [GB_C_CONCRETE_COLD] = GB_ROW_C_CONCRETE_COLD,
+                                   [GB_C_DRYING] = GB_ROW_C_DRYING,
                                    [GB_C_HOT] = GB_ROW_C_HOT,
                                    [GB_C_HOT_SHADE] = GB_ROW_C_HOT_SHADE,
                                    [GB_C_STONE_COLD] = GB_ROW_C_STONE_COLD,
@@ -115,14 +103,23 @@ static const gb_row_code ROWS[] = {[GB_C_MIXER_SMALL] = GB_ROW_C_MIXER_SMALL,
 _Static_assert(sizeof ROWS / sizeof ROWS[0] == GB_CAUTION_CODES,
                "a row for every caution");
 
-void gb_add_cautions(gb_builder *b, const gb_cautions *cautions, bool slurry) {
+/* The hour of a file that raised it. */
+static void add_when(gb_builder *b, const gb_caution *c) {
+    if (c->hour.line == 0)
+        return;
+    const gb_weather *w = &b->about.plan->job->weather;
+    GB_ADD(b, C_WHEN, gb_moment_fig(b, "when", c->hour.at, w->offset_s),
+           gb_txt("file", w->hours_file));
+}
+
+void gb_add_cautions(gb_builder *b, const gb_cautions *cautions, gb_stuff stuff) {
     static const char *const SEVERITIES[] = {
         [GB_NOTE] = "note", [GB_CAUTION] = "caution", [GB_STOP] = "stop"};
     for (size_t i = 0; i < cautions->count; i++) {
         const gb_caution *c = &cautions->list[i];
         b->about.caution = c;
         gb_show show = show_of(c->kind);
-        gb_row_code row = slurry ? pot_row(c->code, ROWS[c->code]) : ROWS[c->code];
+        gb_row_code row = row_for(stuff, c->code, ROWS[c->code]);
         gb_figure figures[6] = {gb_num("value", show, c->value),
                                 gb_num("limit", show, c->limit),
                                 gb_txt("severity", SEVERITIES[c->severity]),
@@ -132,7 +129,15 @@ void gb_add_cautions(gb_builder *b, const gb_cautions *cautions, bool slurry) {
             figures[count++] = gb_num("n", GB_SHOW_COUNT, (double)(c->tread + 1));
             figures[count++] = gb_txt("name", c->take->piece->name);
         }
+        if (c->code == GB_C_CONCRETE_COLD) {
+            const gb_weather *w = &b->about.plan->job->weather;
+            gb_cold_concrete cold =
+                gb_cold_of(b->about.mix, gb_coldest_hour(w, GB_AT_WORK).air);
+            figures[count++] = gb_num("placed", GB_SHOW_TEMP, cold.placed.c);
+            figures[count++] = gb_num("mixed", GB_SHOW_TEMP, cold.mixed.c);
+        }
         gb_add_row(b, row, figures, count);
+        add_when(b, c);
     }
 }
 
@@ -143,12 +148,14 @@ void gb_add_care(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     else
         GB_ADD(b, ALWAYS_BED, cold);
     gb_hot_limits limits = gb_masonry_hot_limits();
-    bool hot = gb_hot_band(job->weather.air, job->weather.wind) != GB_CAUTION_CODES;
+    gb_hour hottest = gb_hot_hour(&job->weather);
+    bool hot = gb_hot_band(hottest.air, hottest.wind) != GB_CAUTION_CODES;
     if (!hot) /* else the caution says more */
         GB_ADD(b, ALWAYS_HOT, gb_num("hot", GB_SHOW_TEMP, limits.hot.c),
                gb_num("windy", GB_SHOW_TEMP, limits.hot_windy.c),
                gb_num("wind", GB_SHOW_SPEED, limits.wind.m_s),
                gb_num("life", GB_SHOW_DURATION, p->need.mix->life_hot.s));
+    gb_add_after(b, job, p);
     gb_add_holds(b, p->need.mix);
     GB_ADD_BARE(b, SAFETY);
     if (job->site.rinse != NULL)
@@ -158,7 +165,7 @@ void gb_add_care(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     if (job->site.emergency != NULL)
         GB_ADD(b, EMERGENCY, gb_txt("who", job->site.emergency));
     GB_ADD_BARE(b, WHO);
-    add_today(b, job);
+    gb_add_today(b, job);
     bool own = p->need.mix->part_count == 0 && p->own_label;
     if (own)
         GB_ADD_BARE(b, SOURCE_OWN);

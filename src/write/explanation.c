@@ -82,6 +82,7 @@ static const struct {
     [GB_VOLUME_PACE] = {"ft3/h", "m3/h"},
     [GB_JOINT_RATE] = {"ft/ft2", "m/m2"},
     [GB_MORTAR_RATE] = {"ft3/ft2", "m3/m2"},
+    [GB_EVAPORATION] = {"lb/ft2/h", "kg/m2/h"},
     [GB_PLAIN] = {NULL, NULL},
     [GB_MINOR_UNITS] = {NULL, NULL},
 };
@@ -368,6 +369,7 @@ static const struct {
          N_("0.001 m3 (1 L below 1 m3, 0.1 L below 100 L, 0.01 L below 10 L)")},
     [GB_SHOW_JOINT_RATE] = {"0.01 ft/ft2", "0.01 m/m2"},
     [GB_SHOW_MORTAR_RATE] = {"0.1 ft3/100 ft2", "0.1 L/m2"},
+    [GB_SHOW_EVAPORATION] = {"0.01 lb/ft2/h", "0.01 kg/m2/h"},
     [GB_SHOW_BULK] = {"1/4 yd3", "0.05 m3"},
     [GB_SHOW_WATER] = {"1/2 qt", "0.1 L"},
     [GB_SHOW_WATER_CELL] = {"1/2 qt", "0.1 L"},
@@ -380,6 +382,7 @@ static const struct {
     [GB_SHOW_MASS] = {N_("1 lb (0.1 lb below 20 lb)"), N_("1 kg (0.1 kg below 100 kg)")},
     [GB_SHOW_DENSITY] = {N_("1 lb/ft3 (0.1 lb/ft3 below 100 lb/ft3)"),
                          N_("1 kg/m3 (0.1 kg/m3 below 100 kg/m3)")},
+    [GB_SHOW_DEGREES] = {"1 F", "1 C"},
     [GB_SHOW_TEMP] = {"0.1 F", "0.1 C"},
     [GB_SHOW_SPEED] = {"1 mph", "1 km/h"},
     [GB_SHOW_SHARE] = {"0.1 %", "0.1 %"},

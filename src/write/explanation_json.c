@@ -4,12 +4,15 @@
 #include "write/model.h"
 
 static const char *const SI_UNITS[] = {
-    [GB_LENGTH] = "m",         [GB_AREA] = "m2",           [GB_VOLUME] = "m3",
-    [GB_MASS] = "kg",          [GB_DENSITY] = "kg/m3",     [GB_TEMP] = "c",
-    [GB_DURATION] = "s",       [GB_SHARE] = "share",       [GB_SLOPE] = "share",
-    [GB_SPEED] = "m/s",        [GB_TREAD_PACE] = "1/s",    [GB_AREA_PACE] = "m2/s",
-    [GB_VOLUME_PACE] = "m3/s", [GB_JOINT_RATE] = "m/m2",   [GB_MORTAR_RATE] = "m3/m2",
-    [GB_PLAIN] = "1",          [GB_MINOR_UNITS] = "minor",
+    [GB_LENGTH] = "m",          [GB_AREA] = "m2",
+    [GB_VOLUME] = "m3",         [GB_MASS] = "kg",
+    [GB_DENSITY] = "kg/m3",     [GB_TEMP] = "c",
+    [GB_DURATION] = "s",        [GB_SHARE] = "share",
+    [GB_SLOPE] = "share",       [GB_SPEED] = "m/s",
+    [GB_TREAD_PACE] = "1/s",    [GB_AREA_PACE] = "m2/s",
+    [GB_VOLUME_PACE] = "m3/s",  [GB_JOINT_RATE] = "m/m2",
+    [GB_MORTAR_RATE] = "m3/m2", [GB_EVAPORATION] = "kg/m2/s",
+    [GB_PLAIN] = "1",           [GB_MINOR_UNITS] = "minor",
 };
 _Static_assert(sizeof SI_UNITS / sizeof SI_UNITS[0] == GB_MINOR_UNITS + 1,
                "a unit for every kind");

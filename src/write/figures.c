@@ -173,6 +173,17 @@ static void show_mortar_rate(const gb_figure *f, gb_system system, gb_text *to) 
         add(to, in_unit(GB_MORTAR_RATE, "ft3/100 ft2", f->value), 1, " ft3/100 ft2");
 }
 
+static void show_degrees(const gb_figure *f, gb_system system, gb_text *to) {
+    add(to, system == GB_US ? f->value * 1.8 : f->value, 0,
+        system == GB_US ? " F" : " C");
+}
+
+static void show_evaporation(const gb_figure *f, gb_system system, gb_text *to) {
+    const char *unit = system == GB_US ? "lb/ft2/h" : "kg/m2/h";
+    add(to, in_unit(GB_EVAPORATION, unit, f->value), 2,
+        system == GB_US ? " lb/ft2/h" : " kg/m2/h");
+}
+
 static void show_volume(const gb_figure *f, gb_system system, gb_text *to) {
     double m3 = f->value;
     double ft3 = in_unit(GB_VOLUME, "ft3", m3);
@@ -345,6 +356,7 @@ static const struct {
     [GB_SHOW_AREA_HALF] = {show_area, "_m2"},
     [GB_SHOW_JOINT_RATE] = {show_joint_rate, "_m_m2"},
     [GB_SHOW_MORTAR_RATE] = {show_mortar_rate, "_m3_m2"},
+    [GB_SHOW_EVAPORATION] = {show_evaporation, "_kg_m2_s"},
     [GB_SHOW_VOLUME] = {show_volume, "_m3"},
     [GB_SHOW_VOLUME_FINE] = {show_volume, "_m3"},
     [GB_SHOW_BULK] = {show_bulk, "_m3"},
@@ -360,6 +372,7 @@ static const struct {
     [GB_SHOW_DENSITY] = {show_density, "_kg_m3"},
     [GB_SHOW_DAB] = {show_dab, "_kg"},
     [GB_SHOW_LIQUID] = {show_liquid, "_m3"},
+    [GB_SHOW_DEGREES] = {show_degrees, "_k"},
     [GB_SHOW_TEMP] = {show_temp, "_c"},
     [GB_SHOW_SPEED] = {show_speed, "_m_s"},
     [GB_SHOW_SHARE] = {show_share, "_share"},

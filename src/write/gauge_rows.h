@@ -65,7 +65,7 @@ void gb_add_need_spread(gb_builder *b, const gb_mix_plan *p);
 
 /* The cautions that were raised, by a slurry or any other mix: what triggered each, and
    what to do. */
-void gb_add_cautions(gb_builder *b, const gb_cautions *cautions, bool slurry);
+void gb_add_cautions(gb_builder *b, const gb_cautions *cautions, gb_stuff stuff);
 
 /* Order, mixing time, check, what to do at the limit and beyond. */
 void gb_add_mixing(gb_builder *b, const gb_mix *mix, bool by_hand);

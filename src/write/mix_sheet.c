@@ -108,7 +108,7 @@ static void add_claim(gb_builder *b, const gb_mix *mix) {
     }
     gb_cautions cautions;
     if (gb_mix_cautions(mix, b->arena, &cautions) == GB_OK)
-        gb_add_cautions(b, &cautions, false);
+        gb_add_cautions(b, &cautions, GB_AS_MORTAR);
     else
         b->failed = true;
 }

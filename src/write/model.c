@@ -132,6 +132,14 @@ gb_figure gb_row_fig(gb_builder *b, const char *name, gb_row row) {
     return gb_rows_fig(b, name, &row, 1);
 }
 
+gb_figure gb_moment_fig(gb_builder *b, const char *name, gb_moment at, int offset_s) {
+    gb_text text;
+    gb_text_init(&text, b->arena);
+    gb_print_moment(&text, at, offset_s);
+    b->failed = b->failed || text.failed;
+    return gb_txt(name, gb_text_get(&text));
+}
+
 gb_figure gb_number_fig(gb_builder *b, const char *name, uint64_t digest) {
     char number[GB_NUMBER_DIGITS + 1];
     gb_digest_print(digest, number);

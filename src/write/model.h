@@ -44,6 +44,8 @@ gb_figure gb_words_fig(const gb_builder *b, const char *name, const gb_words *wo
 gb_figure gb_rows_fig(gb_builder *b, const char *name, const gb_row *rows, size_t count);
 gb_figure gb_row_fig(gb_builder *b, const char *name, gb_row row);
 gb_figure gb_number_fig(gb_builder *b, const char *name, uint64_t digest);
+/* A moment, as clocks at that offset show it. */
+gb_figure gb_moment_fig(gb_builder *b, const char *name, gb_moment at, int offset_s);
 /* The row that bears the number of the plan or of the list; NULL when a sheet has none.
  */
 const gb_row *gb_number_row(const gb_sheet *sheet);

@@ -4,6 +4,8 @@ set -euo pipefail
 program=$1
 runner=$2
 parse_only=$3
+csv_only=$4
+hours=$5
 top=$(cd "$(dirname "$0")/../.." && pwd)
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
@@ -24,6 +26,15 @@ echo "one family (A) against the whole mix table (B)"
 
 echo "one mix with its reference (A) against its family's list (B)"
 "$runner" 200 "$program" mix bed/stiff-1-4 -- "$program" mix bed
+
+# A year of hours, which `seq` and awk make up.
+seq 0 8759 | awk 'BEGIN { print "time,air_f,humidity_pct,wind_mph,rain_in" } {
+    t = 1767225600 + $1 * 3600
+    printf "%s,%.1f,%d,%.1f,%.2f\n", strftime("%Y-%m-%dT%H:%M", t, 1),
+        50 + 30 * sin($1 / 1391) + 10 * sin($1 / 3.82), 40 + $1 % 50, $1 % 23 / 1.7, 0
+}' >"$work/hours.csv"
+echo "a year of hours (A) against reading the file with libcsv alone (B)"
+"$runner" 100 "$hours" "$work/hours.csv" -- "$csv_only" "$work/hours.csv"
 
 mkdir "$work/jobs"
 for i in $(seq 1000); do

@@ -68,11 +68,28 @@ def functions(inputs, slack):
         return sum(math.dist(a, b)
                    for a, b in zip(points, points[1:] + points[:1] * closed))
 
+    def saturation(c):  # Hyland and Wexler, Pa
+        t = c + 273.15
+        if c <= 0.01:
+            return math.exp(-5.6745359e3 / t + 6.3925247 - 9.677843e-3 * t + 6.2215701e-7 * t**2
+                            + 2.0747825e-9 * t**3 - 9.484024e-13 * t**4
+                            + 4.1635019 * math.log(t))
+        return math.exp(-5.8002206e3 / t + 1.3914993 - 4.8640239e-2 * t + 4.1764768e-5 * t**2
+                        - 1.4452093e-8 * t**3 + 6.5459673 * math.log(t))
+
+    def humidity_of(air, dew_point):
+        return min(1, saturation(dew_point) / saturation(air))
+
+    def evaporation(concrete, air, humidity, wind):  # C, m/s, kg/(m2 s)
+        over = (1.8 * concrete + 32)**2.5 - humidity * (1.8 * air + 32)**2.5
+        return over * (1 + 0.4 * wind / 0.44704) * 1e-6 * 0.45359237 / 0.3048**2 / 3600
+
     def of_all(f):
         return lambda *xs: f(*(xs or inputs))
 
     return {"larger": max, "smaller": min, "up": up, "down": down, "near": near,
-            "angle_of": math.atan2, "area_of_corners": of_all(area_of_corners),
+            "angle_of": math.atan2, "humidity_of": humidity_of, "evaporation": evaporation,
+             "area_of_corners": of_all(area_of_corners),
             "length_of_corners": of_all(lambda *xs: along_corners(xs, False)),
             "length_around_corners": of_all(lambda *xs: along_corners(xs, True)),
             "sqrt": math.sqrt, "sum": of_all(lambda *xs: sum(xs)), "mean": of_all(mean),
@@ -98,6 +115,7 @@ UNITS = {"in": "inch", "''": "inch", "ft": "feet", "'": "feet",
          "mph": "mile/hour", "km": "km", "%": "0.01", "treads": "1", "": "1"}
 SI = {"m": "m", "m2": "m^2", "m3": "m^3", "kg": "kg", "kg/m3": "kg/m^3", "s": "s",
       "share": "1", "m/s": "m/s", "1/s": "1/s", "m2/s": "m^2/s", "m/m2": "m^-1", "m3/m2": "m", "m3/s": "m^3/s", "1": "1"}
+CSV_UNITS = {"c": "C", "f": "F", "pct": "%", "mph": "mph", "in": "in", "mm": "mm"}
 FIRST_OF_TWO = ("length", "along", "front_side", "flag_length", "block_length", "face_length")
 known = {}
 FOLDER = ""
@@ -179,6 +197,9 @@ def check_place(name, node, mixes, reference):
             fault(name, "a word is no value:", node)
         return
     try:
+        if file.endswith(".csv"):  # the column names the unit
+            unit = CSV_UNITS[key.rsplit("_", 1)[1]]
+            node = dict(node, place=dict(place, text=f"{text} {unit}"))
         value = value_of(node)
     except (ValueError, AttributeError) as problem:
         fault(name, place, "is not understood:", problem)
@@ -248,8 +269,9 @@ def check_text(name, text):
             continue
         parts = m.group(1).split(" = ")
         if len(parts) < 2 or not re.match(r"-?[\d.]+( |$|;)", parts[-1]) \
-                or re.search(r"[a-z_]+$", parts[-2]):
-            continue
+                or re.search(r"[a-z_]+$", parts[-2]) \
+                or re.search(r"(evaporation|humidity_of)\(", parts[-2]):
+            continue  # the last two hold in the units of their sources alone
         shown = float(re.match(r"-?[\d.]+", parts[-1]).group())
         count += 1
         scale = max(float(x) for x in re.findall(r"[\d.]*\d", parts[-2]))

@@ -84,7 +84,7 @@ MIX_KEYS = re.findall(r"^ {2}([a-z_]+)(?:  \(required\))?$",
 
 def plain_words(text, allowed=()):
     """Words of two or more plain letters that nothing excuses."""
-    text = re.sub(r"(?<![\w])\S*\.cfg\b", "", text)
+    text = re.sub(r"(?<![\w])\S*\.(?:cfg|csv)\b", "", text)
     text = re.sub(r"\b[0-9a-f]{8}\b", "", text)  # numbers of plans
     for mix in sorted(MIXES + OF_JOBS, key=len, reverse=True):
         text = re.sub(rf"(?<![\w/-]){re.escape(mix)}(?![\w/-])", "", text)

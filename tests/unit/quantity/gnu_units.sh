@@ -29,6 +29,7 @@ si_of() { # kind: the SI unit that the table keeps it in
     volume_pace) echo 'm^3/s' ;;
     joint_rate) echo 'm/m^2' ;;
     mortar_rate) echo 'm^3/m^2' ;;
+    evaporation) echo 'kg/m^2/s' ;;
     esac
 }
 
@@ -61,6 +62,8 @@ gnu_name() { # kind, name: what GNU units calls it; nothing for an unknown one
     joint_rate:m/m2) echo 'm/m^2' ;;
     joint_rate:ft/ft2) echo 'foot/foot^2' ;;
     mortar_rate:m3/m2) echo 'm^3/m^2' ;;
+    evaporation:kg/m2/h) echo 'kg/m^2/hour' ;;
+    evaporation:lb/ft2/h) echo 'pound/foot^2/hour' ;;
     mortar_rate:ft3/ft2) echo 'foot^3/foot^2' ;;
     'mortar_rate:ft3/100 ft2') echo '0.01 foot^3/foot^2' ;;
     density:kg/m3) echo 'kg/m^3' ;;

@@ -20,6 +20,7 @@ static const char *const KINDS[] = {
     [GB_VOLUME_PACE] = "volume_pace",
     [GB_JOINT_RATE] = "joint_rate",
     [GB_MORTAR_RATE] = "mortar_rate",
+    [GB_EVAPORATION] = "evaporation",
 };
 _Static_assert(sizeof KINDS / sizeof KINDS[0] == GB_KINDS, "a word for every kind");
 

@@ -1,0 +1,98 @@
+#include "gaugebox/weather.h"
+
+#include "gaugebox/count.h"
+
+#include <math.h>
+
+enum { HOUR_S = 3600 };
+
+gb_duration gb_frost_watch(void) {
+    return (gb_duration){72.0 * HOUR_S};
+}
+
+static int64_t end_of(const gb_weather *w, gb_span span) {
+    switch (span) {
+    case GB_FIRST_DAY:
+        return w->from.s + (int64_t)24 * HOUR_S;
+    case GB_FIRST_TWO_DAYS:
+        return w->from.s + (int64_t)48 * HOUR_S;
+    case GB_WATCH:
+        return w->from.s + (int64_t)gb_frost_watch().s;
+    default:
+        return w->to.s;
+    }
+}
+
+/* Hours follow one another, so they are counted off from the first. */
+gb_hours gb_hours_of(const gb_weather *weather, gb_span span) {
+    gb_hours all = weather->hours;
+    gb_hours part = {.file = all.file, .digest = all.digest};
+    for (size_t i = 0; i < all.count; i++) {
+        const gb_hour *h = &all.list[i];
+        if (h->at.s + HOUR_S <= weather->from.s || h->at.s >= end_of(weather, span))
+            continue;
+        if (part.count == 0)
+            part.list = h;
+        part.count++;
+    }
+    return part;
+}
+
+static gb_hour stated(const gb_weather *w, gb_temp air) {
+    return (gb_hour){.air = air,
+                     .humidity = w->humidity,
+                     .wind = w->wind,
+                     .rain = {w->rain ? 0 : GB_NONE}};
+}
+
+gb_hour gb_coldest_hour(const gb_weather *weather, gb_span span) {
+    gb_hours hours = gb_hours_of(weather, span);
+    if (weather->hours.file == NULL)
+        return stated(weather, span == GB_AT_WORK || isnan(weather->low.c)
+                                   ? weather->air
+                                   : weather->low);
+    gb_hour coldest = stated(weather, (gb_temp){GB_NONE});
+    for (size_t i = 0; i < hours.count; i++)
+        if (!(hours.list[i].air.c >= coldest.air.c))
+            coldest = hours.list[i];
+    return coldest;
+}
+
+gb_hour gb_warmest_hour(const gb_weather *weather, gb_span span) {
+    gb_hours hours = gb_hours_of(weather, span);
+    if (weather->hours.file == NULL)
+        return stated(weather, weather->air);
+    gb_hour warmest = stated(weather, (gb_temp){GB_NONE});
+    for (size_t i = 0; i < hours.count; i++)
+        if (!(hours.list[i].air.c <= warmest.air.c))
+            warmest = hours.list[i];
+    return warmest;
+}
+
+gb_speed gb_most_wind(const gb_weather *weather) {
+    gb_hours hours = gb_hours_of(weather, GB_AT_WORK);
+    gb_speed most = {hours.count == 0 ? weather->wind.m_s : GB_NONE};
+    for (size_t i = 0; i < hours.count; i++)
+        most.m_s = gb_larger(most.m_s, hours.list[i].wind.m_s);
+    return most;
+}
+
+gb_hour gb_rain_hour(const gb_weather *weather) {
+    gb_hours hours = gb_hours_of(weather, GB_AT_WORK);
+    for (size_t i = 0; i < hours.count; i++)
+        if (hours.list[i].rain.m > 0)
+            return hours.list[i];
+    return stated(weather, weather->air);
+}
+
+gb_temp gb_mean_daily(const gb_weather *weather) {
+    double low = gb_coldest_hour(weather, GB_FIRST_DAY).air.c;
+    double high = gb_warmest_hour(weather, GB_FIRST_DAY).air.c;
+    gb_hours hours = gb_hours_of(weather, GB_FIRST_DAY);
+    if (weather->mean == GB_MEAN_OF_EXTREMES || hours.count == 0)
+        return (gb_temp){(low + high) / 2.0};
+    double sum = 0;
+    for (size_t i = 0; i < hours.count; i++)
+        sum += hours.list[i].air.c;
+    return (gb_temp){sum / (double)hours.count};
+}

@@ -1,0 +1,215 @@
+#include "engine/caution.h"
+
+#include "gaugebox/air.h"
+#include "gaugebox/count.h"
+
+#include <math.h>
+
+/* Limits in the units that the sources print, turned into ours by the unit table alone,
+   so that a temperature typed in a job and a limit here are equal to the last bit. */
+static double fahrenheit(double f) {
+    return gb_si(GB_TEMP, "F", f);
+}
+
+static void add_at(gb_caution_list *to, gb_caution_code code, double value, double limit,
+                   gb_hour hour) {
+    gb_add_caution(to, code, value, limit);
+    to->list[to->count - 1].hour = hour;
+}
+
+/* ---- masonry ----------------------------------------------------------------------- */
+
+gb_caution_code gb_cold_band(gb_temp air) {
+    if (!gb_under(air.c, fahrenheit(40)))
+        return GB_CAUTION_CODES;
+    if (gb_over(air.c, fahrenheit(32)))
+        return GB_C_COLD_40;
+    if (gb_over(air.c, fahrenheit(25)))
+        return GB_C_COLD_32;
+    if (gb_over(air.c, fahrenheit(20)))
+        return GB_C_COLD_25;
+    return GB_C_COLD_20;
+}
+
+gb_hot_limits gb_masonry_hot_limits(void) {
+    return (gb_hot_limits){.hot = {fahrenheit(100)},
+                           .hot_windy = {fahrenheit(90)},
+                           .shade = {fahrenheit(115)},
+                           .shade_windy = {fahrenheit(105)},
+                           .wind = {gb_si(GB_SPEED, "mph", 8)}};
+}
+
+/* The two limits that hold for a wind; one that is not stated counts as still. */
+static void limits_for(gb_speed wind, gb_temp *hot, gb_temp *shade) {
+    gb_hot_limits l = gb_masonry_hot_limits();
+    bool windy = gb_over(wind.m_s, l.wind.m_s);
+    *hot = windy ? l.hot_windy : l.hot;
+    *shade = windy ? l.shade_windy : l.shade;
+}
+
+gb_caution_code gb_hot_band(gb_temp air, gb_speed wind) {
+    gb_temp hot;
+    gb_temp shade;
+    limits_for(wind, &hot, &shade);
+    if (gb_over(air.c, shade.c))
+        return GB_C_HOT_SHADE;
+    return gb_over(air.c, hot.c) ? GB_C_HOT : GB_CAUTION_CODES;
+}
+
+/* The worse, the higher. */
+static int heat_of(const gb_hour *h) {
+    gb_caution_code band = gb_hot_band(h->air, h->wind);
+    return band == GB_C_HOT_SHADE ? 2 : band == GB_C_HOT;
+}
+
+gb_hour gb_hot_hour(const gb_weather *weather) {
+    gb_hour worst = gb_warmest_hour(weather, GB_AT_WORK);
+    gb_hours hours = gb_hours_of(weather, GB_AT_WORK);
+    for (size_t i = 0; i < hours.count; i++) {
+        const gb_hour *h = &hours.list[i];
+        if (heat_of(h) > heat_of(&worst) ||
+            (heat_of(h) == heat_of(&worst) && h->air.c > worst.air.c))
+            worst = *h;
+    }
+    return worst;
+}
+
+static void cold_caution(const gb_weather *w, gb_caution_list *to) {
+    static const double EDGES[] = {[GB_C_COLD_40] = 40,
+                                   [GB_C_COLD_32] = 32,
+                                   [GB_C_COLD_25] = 25,
+                                   [GB_C_COLD_20] = 20};
+    gb_hour coldest = gb_coldest_hour(w, GB_AT_WORK);
+    gb_caution_code cold = gb_cold_band(coldest.air);
+    if (cold != GB_CAUTION_CODES)
+        add_at(to, cold, coldest.air.c, fahrenheit(EDGES[cold]), coldest);
+}
+
+/* From 25 F down, wind over 15 mph is kept off; below 20 F an enclosure does that. */
+static void wind_caution(const gb_weather *w, gb_caution_list *to) {
+    double limit = gb_si(GB_SPEED, "mph", 15);
+    gb_hours hours = gb_hours_of(w, GB_AT_WORK);
+    gb_hour stated = gb_coldest_hour(w, GB_AT_WORK);
+    gb_hour worst = {.wind = {GB_NONE}};
+    for (size_t i = 0; i < hours.count || i == 0; i++) {
+        const gb_hour *h = hours.count > 0 ? &hours.list[i] : &stated;
+        if (gb_cold_band(h->air) == GB_C_COLD_25 && gb_over(h->wind.m_s, limit) &&
+            !(h->wind.m_s <= worst.wind.m_s))
+            worst = *h;
+    }
+    if (!isnan(worst.wind.m_s))
+        add_at(to, GB_C_WIND_BREAK, worst.wind.m_s, limit, worst);
+}
+
+static void hot_caution(const gb_weather *w, gb_caution_list *to) {
+    gb_hour hottest = gb_hot_hour(w);
+    gb_caution_code hot = gb_hot_band(hottest.air, hottest.wind);
+    gb_temp limit;
+    gb_temp shade;
+    limits_for(hottest.wind, &limit, &shade);
+    if (hot != GB_CAUTION_CODES)
+        add_at(to, hot, hottest.air.c, hot == GB_C_HOT ? limit.c : shade.c, hottest);
+}
+
+/* ---- concrete ---------------------------------------------------------------------- */
+
+gb_temp gb_cold_for_concrete(void) {
+    return (gb_temp){fahrenheit(40)};
+}
+
+gb_cold_concrete gb_concrete_in_cold(gb_length least, gb_temp air) {
+    static const double EDGES_IN[] = {12, 36, 72};
+    static const double PLACED_F[] = {55, 50, 45, 40};
+    static const double DROP_F[] = {50, 40, 30, 20};
+    size_t section = 0;
+    while (section < 3 && gb_over(least.m, gb_si(GB_LENGTH, "in", EDGES_IN[section])))
+        section++;
+    double over = gb_over(air.c, fahrenheit(30))  ? 5
+                  : gb_over(air.c, fahrenheit(0)) ? 10
+                                                  : 15;
+    return (gb_cold_concrete){.placed = {fahrenheit(PLACED_F[section])},
+                              .mixed = {fahrenheit(PLACED_F[section] + over)},
+                              .drop_c = DROP_F[section] * 5.0 / 9.0};
+}
+
+gb_cold_concrete gb_cold_of(const gb_mix_plan *mix, gb_temp air) {
+    double least = GB_NONE;
+    for (size_t i = 0; i < mix->need.take_count; i++)
+        least = gb_smaller(least, mix->need.takes[i]->depth.m);
+    return gb_concrete_in_cold((gb_length){isnan(least) ? 0 : least}, air);
+}
+
+double gb_worst_drying(const gb_weather *weather, gb_hour *hour) {
+    gb_hours hours = gb_hours_of(weather, GB_AT_WORK);
+    gb_hour stated = gb_warmest_hour(weather, GB_AT_WORK);
+    double worst = GB_NONE;
+    *hour = stated;
+    for (size_t i = 0; i < hours.count || i == 0; i++) {
+        const gb_hour *h = hours.count > 0 ? &hours.list[i] : &stated;
+        gb_temp concrete = isnan(weather->concrete.c) ? h->air : weather->concrete;
+        double rate = isnan(h->humidity.of_one)
+                          ? GB_NONE
+                          : gb_evaporation(concrete, h->air, h->humidity, h->wind);
+        if (isnan(rate) || rate <= worst)
+            continue;
+        worst = rate;
+        *hour = *h;
+    }
+    return worst;
+}
+
+/* Concrete that lies open: a slab, not a core. */
+static bool is_exposed(const gb_mix_plan *mix) {
+    for (size_t i = 0; i < mix->need.take_count; i++)
+        if (mix->need.takes[i]->layer->kind == GB_SLAB)
+            return true;
+    return false;
+}
+
+static void concrete_cautions(const gb_weather *w, const gb_mix_plan *mix,
+                              gb_caution_list *to) {
+    gb_hour now = gb_coldest_hour(w, GB_AT_WORK);
+    gb_hour later = gb_coldest_hour(w, GB_WATCH);
+    gb_hour coldest = later.air.c < now.air.c ? later : now;
+    gb_hour driest;
+    double drying = gb_worst_drying(w, &driest);
+    if (gb_under(coldest.air.c, gb_cold_for_concrete().c))
+        add_at(to, GB_C_CONCRETE_COLD, coldest.air.c, gb_cold_for_concrete().c, coldest);
+    if (is_exposed(mix) && gb_over(drying, gb_evaporation_limit()))
+        add_at(to, GB_C_DRYING, drying, gb_evaporation_limit(), driest);
+}
+
+/* ---- any mix ----------------------------------------------------------------------- */
+
+static void unit_cautions(const gb_weather *w, bool slurry, gb_caution_list *to) {
+    double coldest = gb_smaller(w->stone.c, w->block.c);
+    /* Freezing itself is frost, so the edge counts, here and in the forecast. */
+    if (!isnan(coldest) && !gb_over(coldest, fahrenheit(32)))
+        gb_add_caution(to, GB_C_UNITS_FROZEN, coldest, fahrenheit(32));
+    else if (gb_under(coldest, fahrenheit(40)))
+        gb_add_caution(to, slurry ? GB_C_STONE_COLD : GB_C_UNITS_COLD, coldest,
+                       fahrenheit(40));
+}
+
+static void frost_and_rain(const gb_weather *w, gb_caution_list *to) {
+    gb_hour coldest = gb_coldest_hour(w, GB_WATCH);
+    bool known = w->hours.file != NULL || !isnan(w->low.c);
+    gb_hour rain = gb_rain_hour(w);
+    if (known && !isnan(coldest.air.c) && !gb_over(coldest.air.c, fahrenheit(32)))
+        add_at(to, GB_C_FROST_DUE, coldest.air.c, fahrenheit(32), coldest);
+    if (!isnan(rain.rain.m))
+        add_at(to, GB_C_RAIN, GB_NONE, GB_NONE, rain);
+}
+
+void gb_weather_cautions(const gb_weather *weather, const gb_mix_plan *mix,
+                         gb_caution_list *to) {
+    if (mix->stuff == GB_AS_CONCRETE) {
+        concrete_cautions(weather, mix, to);
+    } else {
+        cold_caution(weather, to);
+        wind_caution(weather, to);
+    }
+    hot_caution(weather, to);
+    unit_cautions(weather, mix->stuff == GB_AS_SLURRY, to);
+    frost_and_rain(weather, to);
+}
