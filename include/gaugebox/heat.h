@@ -30,6 +30,11 @@ gb_status gb_mix_temperature(const gb_batch_heat *batch, gb_temp *mixed) GB_MUST
 gb_status gb_water_for(const gb_batch_heat *batch, gb_temp wanted,
                        gb_temp *water) GB_MUST_USE;
 
+/* What the aggregate must be, thawed, for a batch of that temperature. GB_NOT_POSITIVE
+   without aggregate. */
+gb_status gb_aggregate_for(const gb_batch_heat *batch, gb_temp wanted,
+                           gb_temp *aggregate) GB_MUST_USE;
+
 /* How much of the added water must be ice instead: with I of it the water is W - I, at
    its own temperature. Zero when the batch is cool enough without. GB_NOT_POSITIVE
    without added water; GB_IMPOSSIBLE when all of it as ice is too little. */

@@ -129,6 +129,7 @@ typedef struct gb_job {
     gb_gauge gauge;
     gb_sand_pile sand;
     gb_weather weather;
+    gb_temperatures temperatures;
     gb_lift lift; /* that sets the stone */
     const gb_waste *wastes;
     size_t waste_count;

@@ -3,6 +3,7 @@
 #define GAUGEBOX_PLAN_H
 
 #include "gaugebox/conform.h"
+#include "gaugebox/heat.h"
 #include "gaugebox/job.h"
 
 /* ---- takeoff: the volume of each layer ------------------------------------------- */
@@ -279,6 +280,28 @@ double gb_worst_drying(const gb_weather *weather, gb_hour *hour);
 
 /* ---- the plan -------------------------------------------------------------------- */
 
+/* How warm the first batch of a mix comes out, and what it takes to have it as wanted. */
+typedef enum gb_warm_way {
+    GB_NOT_WANTED,     /* no temperature is */
+    GB_WARM_ALREADY,   /* within half a degree C of it already */
+    GB_WARM_BY_WATER,  /* warmed or cooled */
+    GB_WARM_BY_SAND,   /* water at its hottest is not enough */
+    GB_WARM_BY_ICE,    /* water just above freezing is not enough */
+    GB_WARM_BY_NOTHING /* all the water as ice is not enough */
+} gb_warm_way;
+
+typedef struct gb_warmth {
+    gb_batch_heat batch;
+    bool comes_out; /* above freezing; else `mixed` is NaN */
+    gb_temp mixed;
+    gb_warm_way way;
+    gb_temp water;   /* that is needed; the hottest by sand */
+    gb_temp needed;  /* by sand: what the water alone would have to be */
+    gb_temp reached; /* by sand: with the hottest water */
+    gb_temp sand;    /* by sand: that it has to be then */
+    gb_mass ice;     /* by ice: of the water */
+} gb_warmth;
+
 /* How work is protected once it is done. */
 typedef enum gb_shield { GB_NO_SHIELD, GB_COVER, GB_BLANKETS, GB_ENCLOSURE } gb_shield;
 
@@ -318,6 +341,10 @@ typedef struct gb_mix_plan {
     size_t pot_count;
     gb_cautions cautions;
 } gb_mix_plan;
+
+/* False without stated temperatures, or when no batch is mixed. Water is warmed to 140 F
+   at the most, and cooled to 35 F; see heat.h. */
+bool gb_warm_batch(const gb_job *job, const gb_mix_plan *mix, gb_warmth *warmth);
 
 /* gb_concrete_in_cold of what a plan fills: by the thinnest of it. */
 gb_cold_concrete gb_cold_of(const gb_mix_plan *mix, gb_temp air);

@@ -47,6 +47,13 @@ typedef struct gb_weather {
     gb_origin at;
 } gb_weather;
 
+/* What goes into the mixer, and how warm the mix is wanted; NaN when it is not said. */
+typedef struct gb_temperatures {
+    gb_temp cement, sand, water, wanted;
+    bool frozen;  /* the sand's moisture is ice */
+    gb_origin at; /* line 0: none are stated */
+} gb_temperatures;
+
 /* How long frost is looked out for: 72 h from the start of the work. */
 gb_duration gb_frost_watch(void);
 

@@ -60,6 +60,22 @@ gb_status gb_water_for(const gb_batch_heat *batch, gb_temp wanted, gb_temp *wate
     return status;
 }
 
+gb_status gb_aggregate_for(const gb_batch_heat *batch, gb_temp wanted,
+                           gb_temp *aggregate) {
+    gb_batch_heat thawed = *batch;
+    thawed.frozen = false;
+    gb_status status = check(&thawed);
+    double each = SOLIDS * thawed.aggregate.kg + thawed.moisture.kg;
+    if (status == GB_OK && !(each > 0))
+        status = GB_NOT_POSITIVE;
+    thawed.aggregate_at.c = 0;
+    if (status == GB_OK)
+        aggregate->c = (wanted.c * capacity(&thawed) - heat_without_water(&thawed) -
+                        thawed.water_at.c * thawed.water.kg) /
+                       each;
+    return status;
+}
+
 gb_status gb_ice_for(const gb_batch_heat *batch, gb_temp wanted, gb_mass *ice) {
     gb_batch_heat without = *batch;
     without.ice.kg = 0;

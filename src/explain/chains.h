@@ -320,6 +320,21 @@ const gb_why *gb_why_ratio_of_caution(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *about);
 
+/* How warm a batch comes out. */
+const gb_why *gb_why_mixed(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_reached(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_wanted(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_water_for(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_hottest_water(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_sand_for(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_ice(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_ice_share(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_cement_at(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_sand_at(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_water_at(gb_explainer *x, const gb_about *a);
+/* The limit that stands in a row of them. */
+const gb_why *gb_why_warm_limit(gb_explainer *x, const gb_about *a, gb_row_code row);
+
 /* The weather: of one hour, and of a span of them. */
 const gb_why *gb_why_air_at(gb_explainer *x, const gb_job *job, gb_hour hour);
 const gb_why *gb_why_wind_at(gb_explainer *x, const gb_job *job, gb_hour hour);

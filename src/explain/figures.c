@@ -469,6 +469,15 @@ static const gb_why *drop(gb_explainer *x, const gb_about *a) {
                    N_("ACI 306R, degrees Celsius in 24 h, by the section"));
 }
 
+#define WARM_LIMIT(name, row)                                                            \
+    static const gb_why *name(gb_explainer *x, const gb_about *a) {                      \
+        return gb_why_warm_limit(x, a, row);                                             \
+    }
+WARM_LIMIT(flash_limit, GB_ROW_WARMTH_FLASH)
+WARM_LIMIT(sand_limit, GB_ROW_WARMTH_SAND_MOST)
+WARM_LIMIT(ice_limit, GB_ROW_WARMTH_ICE_ROUGH)
+#undef WARM_LIMIT
+
 #define TMS_602 N_("TMS 602 art. 1.8 D")
 
 static const gb_why *cold(gb_explainer *x, const gb_about *a) {
@@ -630,6 +639,27 @@ static const struct {
     {GB_ROW_ALWAYS_HOT, "windy", windy},
     {GB_ROW_ALWAYS_HOT, "wind", hot_wind},
     {GB_ROW_ALWAYS_HOT, "life", gb_why_life_in_heat},
+    {GB_ROW_WARMTH, "cement", gb_why_cement_at},
+    {GB_ROW_WARMTH, "sand", gb_why_sand_at},
+    {GB_ROW_WARMTH, "water", gb_why_water_at},
+    {GB_ROW_WARMTH_FROZEN_SAND, "cement", gb_why_cement_at},
+    {GB_ROW_WARMTH_FROZEN_SAND, "sand", gb_why_sand_at},
+    {GB_ROW_WARMTH_FROZEN_SAND, "water", gb_why_water_at},
+    {GB_ROW_WARMTH, "mixed", gb_why_mixed},
+    {GB_ROW_WARMTH_FROZEN_SAND, "mixed", gb_why_mixed},
+    {GB_ROW_WARMTH_WATER, "water", gb_why_water_for},
+    {GB_ROW_WARMTH_SAND, "needed", gb_why_water_for},
+    {GB_ROW_WARMTH_SAND, "water", gb_why_hottest_water},
+    {GB_ROW_WARMTH_THAW, "needed", gb_why_water_for},
+    {GB_ROW_WARMTH_THAW, "water", gb_why_hottest_water},
+    {GB_ROW_WARMTH_SAND, "reached", gb_why_reached},
+    {GB_ROW_WARMTH_SAND, "sand", gb_why_sand_for},
+    {GB_ROW_WARMTH_SAND_MOST, "limit", sand_limit},
+    {GB_ROW_WARMTH_FLASH, "limit", flash_limit},
+    {GB_ROW_WARMTH_ICE, "ice", gb_why_ice},
+    {GB_ROW_WARMTH_ICE_ROUGH, "share", gb_why_ice_share},
+    {GB_ROW_WARMTH_ICE_ROUGH, "limit", ice_limit},
+    {ANY_ROW, "wanted", gb_why_wanted},
     {GB_ROW_FACT_AIR_RANGE, "least", least_at_work},
     {GB_ROW_FACT_AIR_RANGE, "most", most_at_work},
     {GB_ROW_FACT_LEAST, "value", least_of_watch},

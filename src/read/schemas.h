@@ -51,6 +51,7 @@ extern const gb_schema GB_PRICE_SCHEMA;
 extern const gb_schema GB_STEPS_SCHEMA; /* of a job's pieces, and of options */
 extern const gb_schema GB_STONE_FILE_SCHEMA;
 extern const gb_schema GB_WEATHER_SCHEMA;
+extern const gb_schema GB_TEMPERATURES_SCHEMA;
 extern const gb_schema GB_PIECE_STONE_SCHEMA; /* of a job's pieces */
 
 /* The words for gb_gauge_by, in its order. */

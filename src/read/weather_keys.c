@@ -86,3 +86,26 @@ static const gb_key WEATHER_KEYS[] = {
 };
 const gb_schema GB_WEATHER_SCHEMA =
     GB_SCHEMA("weather", WEATHER_KEYS, gb_weather, offsetof(gb_weather, at));
+
+#define TEMPERATURE(word, member, needed, low, high, what)                               \
+    {                                                                                    \
+        .name = (word), .kind = GB_KEY_QUANTITY, .quantity = GB_TEMP,                    \
+        .required = (needed), .least = (low), .most = (high),                            \
+        .offset = offsetof(gb_temperatures, member), .help = (what)                      \
+    }
+static const gb_key TEMPERATURES_KEYS[] = {
+    TEMPERATURE("cement", cement, true, "-40 F", "200 F",
+                N_("of the cement, or of a bagged blend")),
+    TEMPERATURE("sand", sand, true, "-40 F", "212 F",
+                N_("of sand and stone in their pile")),
+    TEMPERATURE("water", water, true, "33 F", "180 F", N_("of the mixing water")),
+    TEMPERATURE(
+        "wanted", wanted, false, "40 F", "120 F",
+        N_("of the mix; the water that makes it so, the sand or the ice are told")),
+    {.name = "frozen",
+     .kind = GB_KEY_FLAG,
+     .offset = offsetof(gb_temperatures, frozen),
+     .help = N_("the sand's moisture is ice")},
+};
+const gb_schema GB_TEMPERATURES_SCHEMA = GB_SCHEMA(
+    "temperatures", TEMPERATURES_KEYS, gb_temperatures, offsetof(gb_temperatures, at));

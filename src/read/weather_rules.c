@@ -146,9 +146,26 @@ static void check_finish(gb_reader *r, const gb_job *job) {
                   "the crew has a finish and no start; add: start = \"07:00\"");
 }
 
+static void check_temperatures(gb_reader *r, const gb_job *job) {
+    const gb_temperatures *t = &job->temperatures;
+    if (t->at.line == 0 || t->at.faulty)
+        return;
+    if (t->frozen && t->sand.c > 0)
+        gb_report(
+            r->diags, r->file, t->at.line,
+            "the sand is frozen and at %s; ice is at 32 F (0 C) or below: check both",
+            shown_temp(r, job, t->sand));
+    if (!t->frozen && t->sand.c < 0)
+        gb_report(
+            r->diags, r->file, t->at.line,
+            "the sand is at %s and not frozen; add: frozen = true, or thaw it first",
+            shown_temp(r, job, t->sand));
+}
+
 void gb_check_weather(gb_reader *reader, gb_job *job) {
     const gb_weather *w = &job->weather;
     check_finish(reader, job);
+    check_temperatures(reader, job);
     if (w->at.line == 0 || w->at.faulty)
         return;
     if (w->hours_file != NULL)

@@ -13,4 +13,7 @@ void gb_add_pots(gb_builder *b, const gb_job *job, const gb_mix_plan *p);
 /* When to stop, hold points, safety, who decides, today's weather, and the source. */
 void gb_add_care(gb_builder *b, const gb_job *job, const gb_mix_plan *p);
 
+/* How warm a batch comes out, where the job states what goes into it. */
+void gb_add_warmth(gb_builder *b, const gb_job *job, const gb_mix_plan *p);
+
 #endif

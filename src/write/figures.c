@@ -173,6 +173,11 @@ static void show_mortar_rate(const gb_figure *f, gb_system system, gb_text *to) 
         add(to, in_unit(GB_MORTAR_RATE, "ft3/100 ft2", f->value), 1, " ft3/100 ft2");
 }
 
+static void show_whole_temp(const gb_figure *f, gb_system system, gb_text *to) {
+    const char *unit = system == GB_US ? "F" : "C";
+    add(to, in_unit(GB_TEMP, unit, f->value), 0, system == GB_US ? " F" : " C");
+}
+
 static void show_degrees(const gb_figure *f, gb_system system, gb_text *to) {
     add(to, system == GB_US ? f->value * 1.8 : f->value, 0,
         system == GB_US ? " F" : " C");
@@ -372,6 +377,7 @@ static const struct {
     [GB_SHOW_DENSITY] = {show_density, "_kg_m3"},
     [GB_SHOW_DAB] = {show_dab, "_kg"},
     [GB_SHOW_LIQUID] = {show_liquid, "_m3"},
+    [GB_SHOW_TEMP_WHOLE] = {show_whole_temp, "_c"},
     [GB_SHOW_DEGREES] = {show_degrees, "_k"},
     [GB_SHOW_TEMP] = {show_temp, "_c"},
     [GB_SHOW_SPEED] = {show_speed, "_m_s"},

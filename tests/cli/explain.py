@@ -270,7 +270,7 @@ def check_text(name, text):
         parts = m.group(1).split(" = ")
         if len(parts) < 2 or not re.match(r"-?[\d.]+( |$|;)", parts[-1]) \
                 or re.search(r"[a-z_]+$", parts[-2]) \
-                or re.search(r"(evaporation|humidity_of)\(", parts[-2]):
+                or re.search(r"(evaporation|humidity_of)\(|80\)", parts[-2]):
             continue  # the last two hold in the units of their sources alone
         shown = float(re.match(r"-?[\d.]+", parts[-1]).group())
         count += 1
