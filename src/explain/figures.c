@@ -650,6 +650,8 @@ static const struct {
     {GB_ROW_WARMTH_WATER, "water", gb_why_water_for},
     {GB_ROW_WARMTH_SAND, "needed", gb_why_water_for},
     {GB_ROW_WARMTH_SAND, "water", gb_why_hottest_water},
+    {GB_ROW_WARMTH_SAND_ALONE, "sand", gb_why_sand_for},
+    {GB_ROW_WARMTH_SAND_ALONE, "water", gb_why_hottest_water},
     {GB_ROW_WARMTH_THAW, "needed", gb_why_water_for},
     {GB_ROW_WARMTH_THAW, "water", gb_why_hottest_water},
     {GB_ROW_WARMTH_SAND, "reached", gb_why_reached},

@@ -29,7 +29,10 @@ typedef struct table {
     gb_hour *hours;
     size_t count, room;
     gb_moment last; /* time of the row before, good or not */
-    int last_line;  /* 0: there was none */
+    int last_line;  /* 0: there was none, or it is not known */
+    size_t rows;    /* behind the head */
+    bool headless;  /* the first row is none, and what stands below it tells nothing */
+    size_t before;  /* faults of other files */
     bool share;     /* every humidity so far is at most 1 */
     int humid_line; /* of the first that is over 0 */
 } table;
@@ -76,8 +79,9 @@ static bool is_missing(const char *text) {
     return false;
 }
 
-static void report_range(table *t, const gb_column *column, const char *text) {
-    if (column->other != NULL)
+static void report_range(table *t, const gb_column *column, const char *text,
+                         bool too_much) {
+    if (column->other != NULL && too_much)
         gb_report(
             t->diags, t->file, t->line,
             "'%s' is %.*s %s, which no site has; is it in %s? then name the column so",
@@ -143,7 +147,7 @@ static void read_reading(table *t, const gb_column *column, const char *text) {
                    "with a point and without a unit"),
                column, text);
     else if (!good && !is_code)
-        report_range(t, column, text);
+        report_range(t, column, text, number > column->most);
     else if (is_code)
         refuse(t, NF_("'%s' is %.*s, which stands for a missing reading; fill it in"),
                column, text);
@@ -167,7 +171,16 @@ static void read_cell(void *text, size_t length, void *user) {
     table *t = user;
     /* libcsv ends each field by NUL; an embedded one was refused before. */
     const char *cell = length == 0 ? "" : text;
-    if (!t->head_read) {
+    gb_moment any;
+    if (t->headless)
+        return;
+    if (!t->head_read && t->field == 0 && gb_parse_moment(cell, t->offset_s, &any)) {
+        gb_report(
+            t->diags, t->file, t->line,
+            "the first row is an hour; put one before it that names the columns, as: "
+            "time,air_f,humidity_pct,wind_mph,rain_in");
+        t->headless = true;
+    } else if (!t->head_read) {
         gb_add_column(&t->columns, cell, t->file, t->line, t->arena, t->diags);
     } else if (t->field < t->columns.count) {
         const gb_column *column = &t->columns.list[t->field];
@@ -185,8 +198,12 @@ static void read_cell(void *text, size_t length, void *user) {
 
 static void new_row(table *t) {
     t->field = 0;
-    t->row = (gb_hour){
-        .air = {GB_NONE}, .humidity = {GB_NONE}, .wind = {GB_NONE}, .rain = {GB_NONE}};
+    t->row = (gb_hour){.air = {GB_NONE},
+                       .humidity = {GB_NONE},
+                       .wind = {GB_NONE},
+                       .rain = {GB_NONE},
+                       .station = {GB_NONE},
+                       .dew_point = {GB_NONE}};
     t->row_good = true;
     t->row_timed = false;
 }
@@ -201,8 +218,11 @@ static const char *shown_moment(table *t, gb_moment at) {
 /* Hours follow one another. After a summer time's beginning or end they do not, unless
    times are stated with their offset. */
 static void check_order(table *t) {
-    if (!t->row_timed)
+    t->rows++;
+    if (!t->row_timed) {
+        t->last_line = 0; /* the next one follows nothing that is known */
         return;
+    }
     int64_t step = t->row.at.s - t->last.s;
     if (t->last_line != 0 && step != HOUR_S) {
         const char *here = shown_moment(t, t->row.at);
@@ -266,7 +286,9 @@ static void finish_row(table *t) {
     size_t cells = t->field;
     if (!t->head_read) {
         t->head_read = true;
-        gb_check_columns(&t->columns, t->file, t->line, t->diags);
+        if (!t->headless)
+            gb_check_columns(&t->columns, t->file, t->line, t->diags);
+        t->headless = gb_diags_count(t->diags) > t->before;
         return;
     }
     if (cells != t->columns.count) {
@@ -325,11 +347,11 @@ static bool parse(table *t, const char *text, size_t length) {
 }
 
 static void check_whole(table *t) {
-    if (!t->head_read)
+    if (!t->head_read && !t->headless)
         gb_report(t->diags, t->file, 0,
                   "is empty; its first row names the columns, as: "
                   "time,air_f,humidity_pct,wind_mph,rain_in");
-    else if (t->last_line == 0)
+    else if (t->rows == 0 && !t->headless)
         gb_report(t->diags, t->file, 0, "names its columns and holds no hour");
     if (t->share && t->humid_line != 0)
         gb_report(t->diags, t->file, t->humid_line,
@@ -352,6 +374,7 @@ bool gb_read_hours(const char *file, int offset_s, gb_arena *arena, gb_diags *di
                .offset_s = offset_s,
                .places = places,
                .line = 1,
+               .before = before,
                .share = true,
                .room = rows_of(text)};
     if (t.room > MOST_HOURS) {

@@ -146,11 +146,21 @@ static bool take_unit(gb_column *column, const char *word) {
 
 static void report_unknown(const char *plain, const char *name, const char *file,
                            int line, gb_diags *diags) {
+    /* Its unit, or what stands for one, is no part of the word. */
+    char word[LONGEST_NAME + 4];
+    const char *unit = strrchr(plain, '_');
+    size_t length = unit == NULL ? strlen(plain) : (size_t)(unit - plain);
+    memcpy(word, plain, length);
+    word[length] = '\0';
     gb_nearest nearest;
-    gb_nearest_init(&nearest, plain);
+    gb_nearest_init(&nearest, word);
     for (size_t i = 0; i < sizeof BASES / sizeof BASES[0]; i++)
         gb_nearest_offer(&nearest, BASES[i].base);
-    if (nearest.best != NULL)
+    if (*plain == '\0')
+        gb_report(diags, file, line,
+                  "a column has no name; is there a comma too many? name it, or x_ and "
+                  "anything to leave it unread");
+    else if (nearest.best != NULL)
         gb_report(
             diags, file, line,
             "the column '%s' is not known; did you mean '%s'? begin its name with x_ "

@@ -30,15 +30,18 @@ static void add_flash(gb_builder *b, gb_temp hottest) {
 }
 
 static void add_sand(gb_builder *b, const gb_temperatures *t, const gb_warmth *w) {
-    if (isnan(w->sand.c) || isnan(w->reached.c))
+    if (isnan(w->sand.c))
         return;
+    gb_figure wanted = temp("wanted", t->wanted);
+    gb_figure needed = about("needed", w->needed);
+    gb_figure water = temp("water", w->water);
     /* Thawed sand holds more heat by itself than ice of the same temperature. */
     if (t->frozen && !(w->sand.c > 0))
-        GB_ADD(b, WARMTH_THAW, temp("wanted", t->wanted), about("needed", w->needed),
-               temp("water", w->water));
+        GB_ADD(b, WARMTH_THAW, wanted, needed, water);
+    else if (isnan(w->reached.c))
+        GB_ADD(b, WARMTH_SAND_ALONE, wanted, about("sand", w->sand), water);
     else
-        GB_ADD(b, WARMTH_SAND, temp("wanted", t->wanted), about("needed", w->needed),
-               temp("water", w->water), about("reached", w->reached),
+        GB_ADD(b, WARMTH_SAND, wanted, needed, water, about("reached", w->reached),
                about("sand", w->sand));
     if (w->sand.c > gb_hottest_aggregate().c)
         GB_ADD(b, WARMTH_SAND_MOST, temp("limit", gb_hottest_aggregate()),

@@ -115,7 +115,7 @@ UNITS = {"in": "inch", "''": "inch", "ft": "feet", "'": "feet",
          "mph": "mile/hour", "km": "km", "%": "0.01", "treads": "1", "": "1"}
 SI = {"m": "m", "m2": "m^2", "m3": "m^3", "kg": "kg", "kg/m3": "kg/m^3", "s": "s",
       "share": "1", "m/s": "m/s", "1/s": "1/s", "m2/s": "m^2/s", "m/m2": "m^-1", "m3/m2": "m", "m3/s": "m^3/s", "1": "1"}
-CSV_UNITS = {"c": "C", "f": "F", "pct": "%", "mph": "mph", "in": "in", "mm": "mm"}
+CSV_UNITS = {"c": "C", "f": "F", "pct": "%", "mph": "mph", "km_h": "km/h", "in": "in", "mm": "mm"}
 FIRST_OF_TWO = ("length", "along", "front_side", "flag_length", "block_length", "face_length")
 known = {}
 FOLDER = ""
@@ -198,7 +198,8 @@ def check_place(name, node, mixes, reference):
         return
     try:
         if file.endswith(".csv"):  # the column names the unit
-            unit = CSV_UNITS[key.rsplit("_", 1)[1]]
+            plain = re.sub(r"[^a-z0-9]+", "_", key.lower().replace("%", "pct")).strip("_")
+            unit = next(u for word, u in CSV_UNITS.items() if plain.endswith("_" + word))
             node = dict(node, place=dict(place, text=f"{text} {unit}"))
         value = value_of(node)
     except (ValueError, AttributeError) as problem:
