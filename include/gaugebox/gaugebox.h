@@ -2,6 +2,7 @@
 #ifndef GAUGEBOX_GAUGEBOX_H
 #define GAUGEBOX_GAUGEBOX_H
 
+#include "gaugebox/air.h"
 #include "gaugebox/arena.h"
 #include "gaugebox/base.h"
 #include "gaugebox/buy.h"
@@ -9,10 +10,12 @@
 #include "gaugebox/count.h"
 #include "gaugebox/digest.h"
 #include "gaugebox/explain.h"
+#include "gaugebox/heat.h"
 #include "gaugebox/job.h"
 #include "gaugebox/lift.h"
 #include "gaugebox/loose.h"
 #include "gaugebox/mix.h"
+#include "gaugebox/moment.h"
 #include "gaugebox/origin.h"
 #include "gaugebox/place.h"
 #include "gaugebox/plan.h"
@@ -24,5 +27,6 @@
 #include "gaugebox/steps.h"
 #include "gaugebox/stone.h"
 #include "gaugebox/text.h"
+#include "gaugebox/weather.h"
 
 #endif

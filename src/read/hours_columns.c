@@ -223,13 +223,12 @@ void gb_add_column(gb_columns *columns, const char *name, const char *file, int 
     char plain[LONGEST_NAME + 4];
     gb_column column = {.name = cut_copy(name, arena)};
     if (columns->count == GB_MOST_COLUMNS) {
-        gb_report(diags, file, line,
-                  "there are over 64 columns; take out what is not read");
-        columns->count++;
+        if (!columns->too_many)
+            gb_report(diags, file, line,
+                      "there are over 64 columns; take out what is not read");
+        columns->too_many = true;
         return;
     }
-    if (columns->count > GB_MOST_COLUMNS)
-        return;
     if (column.name == NULL) {
         diags->no_memory = true;
         return;

@@ -31,6 +31,7 @@ enum { GB_MOST_COLUMNS = 64 };
 typedef struct gb_columns {
     gb_column list[GB_MOST_COLUMNS];
     size_t count;
+    bool too_many; /* there are more, and that was told */
 } gb_columns;
 
 /* Adds the column of that name, or reports why it is none. */
