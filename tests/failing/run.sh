@@ -9,6 +9,8 @@ examples=$(cd "$(dirname "$0")/../../examples" && pwd)
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 cp "$examples"/library-entrance/*.cfg "$work"
+cp "$examples"/mill-landing/job.cfg "$work/mill.cfg"
+cp "$examples"/mill-landing/weather.csv "$work"
 cd "$work" || exit 1
 failed=0
 total=0
@@ -25,7 +27,7 @@ try_all() { # VARIABLE COMMAND [ARGUMENT...]
             echo "FAILED: $variable=$n $*: exit status $status, $(wc -c <err.txt) bytes told"
             failed=$((failed + 1))
         fi
-        if [ -e out.txt ] || [ "$(ls | wc -l)" != 4 ]; then
+        if [ -e out.txt ] || [ "$(ls | wc -l)" != 6 ]; then
             echo "FAILED: $variable=$n $*: left $(ls | tr '\n' ' ')"
             failed=$((failed + 1))
             rm -f out.txt*
@@ -43,6 +45,8 @@ for variable in FAIL_ALLOCATION FAIL_WRITE; do
     try_all "$variable" sheet job.cfg --format json -o out.txt
     try_all "$variable" sheet job.cfg --explain=gross -o out.txt
     try_all "$variable" sheet job.cfg --explain=yield --format json -o out.txt
+    try_all "$variable" sheet mill.cfg -o out.txt
+    try_all "$variable" sheet mill.cfg --explain=AFTER -o out.txt
     try_all "$variable" takeoff job.cfg --format csv
     try_all "$variable" price job.cfg
     try_all "$variable" takeoff job.cfg --vary "bed depth +1/4in" --prices prices.cfg
