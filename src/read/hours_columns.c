@@ -87,24 +87,31 @@ static const char *const ADVICE[] = {
     [GB_COLUMN_RAIN] = "rain_in, rain_mm"};
 _Static_assert(sizeof ADVICE / sizeof ADVICE[0] == GB_COLUMN_ROLES, "one for each");
 
+static bool is_ascii(char c) {
+    return (unsigned char)c < 0x80;
+}
+
+/* One sign as a plain name has it: a small letter, a figure, or _ for what else. */
+static char plain_sign(char c) {
+    if (c >= 'A' && c <= 'Z')
+        return (char)(c - 'A' + 'a');
+    return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') ? c : '_';
+}
+
 /* "Wind speed (m/s)" as wind_speed_m_s: small letters, one _ for all between the words,
    pct for the sign; what is no ASCII falls out, as the sign of degrees. */
 static void simplify(const char *name, char plain[LONGEST_NAME + 4]) {
     size_t n = 0;
     for (; *name != '\0' && n < LONGEST_NAME; name++) {
-        char c = *name;
-        if (c >= 'A' && c <= 'Z')
-            c = (char)(c - 'A' + 'a');
-        bool word = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
-        if (c == '%') {
-            if (n > 0 && plain[n - 1] != '_')
-                plain[n++] = '_';
+        char c = plain_sign(*name);
+        bool between = c == '_';
+        if (between && is_ascii(*name) && n > 0 && plain[n - 1] != '_')
+            plain[n++] = '_';
+        if (*name == '%') {
             memcpy(plain + n, "pct", 3);
             n += 3;
-        } else if (word) {
+        } else if (!between) {
             plain[n++] = c;
-        } else if ((unsigned char)c < 0x80 && n > 0 && plain[n - 1] != '_') {
-            plain[n++] = '_';
         }
     }
     while (n > 0 && plain[n - 1] == '_')
@@ -215,7 +222,10 @@ static const char *cut_copy(const char *name, gb_arena *arena) {
     gb_text text;
     gb_text_init(&text, arena);
     gb_text_add_bytes(&text, name, (size_t)gb_cut(name, 40));
-    return text.failed ? NULL : gb_text_get(&text);
+    const char *cut = text.failed ? NULL : gb_text_get(&text);
+    gb_text_init(&text, arena);
+    gb_text_add_clean(&text, cut == NULL ? "" : cut);
+    return cut == NULL || text.failed ? NULL : gb_text_get(&text);
 }
 
 void gb_add_column(gb_columns *columns, const char *name, const char *file, int line,

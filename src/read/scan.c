@@ -3,6 +3,8 @@
 #include "read/diag.h"
 #include "words/words.h"
 
+#include <stddef.h>
+#include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -229,17 +231,31 @@ static int lines_before(const char *text, const char *end) {
     return lines;
 }
 
-static bool is_utf8(scan *s) {
-    const char *c = s->at;
-    size_t n = 1;
-    while (*c != '\0' && n > 0) {
-        n = (unsigned char)*c < 0x80 ? 1 : sign_length(c); /* most are plain ASCII */
+/* The first byte from `c` on that is no ASCII, looked for by eights, or `end`. */
+static const char *past_ascii(const char *c, const char *end) {
+    const uint64_t high = UINT64_C(0x8080808080808080);
+    uint64_t eight = 0;
+    for (; end - c >= (ptrdiff_t)sizeof eight; c += sizeof eight) {
+        memcpy(&eight, c, sizeof eight);
+        if ((eight & high) != 0)
+            break;
+    }
+    while (c < end && (unsigned char)*c < 0x80)
+        c++;
+    return c;
+}
+
+static bool is_utf8(scan *s, size_t length) {
+    const char *end = s->at + length;
+    for (const char *c = past_ascii(s->at, end); c < end; c = past_ascii(c, end)) {
+        size_t n = sign_length(c);
+        if (n == 0)
+            return fault(s, s->line + lines_before(s->at, c),
+                         N_("a byte stands here that is not plain UTF-8: this is no text "
+                            "file; save it as plain UTF-8 text"));
         c += n;
     }
-    return n > 0 ||
-           fault(s, s->line + lines_before(s->at, c),
-                 N_("a byte stands here that is not plain UTF-8: this is no text file; "
-                    "save it as plain UTF-8 text"));
+    return true;
 }
 
 bool gb_check_text(const char *text, size_t length, const char *file, gb_diags *diags) {
@@ -249,7 +265,7 @@ bool gb_check_text(const char *text, size_t length, const char *file, gb_diags *
         return fault(&s, s.line + lines_before(text, text + before_nul),
                      N_("a byte of value zero stands here: this is no text file; save it "
                         "as plain UTF-8 text"));
-    return is_utf8(&s);
+    return is_utf8(&s, length);
 }
 
 bool gb_scan_text(const char *text, size_t length, const char *file, gb_diags *diags) {

@@ -21,9 +21,28 @@ static void report_io(gb_diags *diags, const char *file, const char *why) {
     diags->io = true;
 }
 
-static bool read_all(FILE *stream, const char *file, gb_arena *arena, gb_diags *diags,
-                     char **text, size_t *length) {
-    size_t room = 65536;
+/* What is behind the text is for the last setting, which parse() adds. */
+static bool keep_all(const char *data, size_t n, const char *file, gb_arena *arena,
+                     gb_diags *diags, char **text) {
+    if (n > MOST_BYTES) {
+        gb_report(diags, file, 0,
+                  "is larger than 16 MB; a file of this kind holds some kilobytes: "
+                  "check that it is the right one, or split it");
+        return false;
+    }
+    char *kept = gb_arena_take(arena, n + sizeof END, 1);
+    if (kept == NULL) {
+        diags->no_memory = true;
+        return false;
+    }
+    memcpy(kept, data, n);
+    *text = kept;
+    return true;
+}
+
+static bool read_all(FILE *stream, size_t expected, const char *file, gb_arena *arena,
+                     gb_diags *diags, char **text, size_t *length) {
+    size_t room = expected + 65536;
     size_t n = 0;
     char *data = malloc(room);
     while (data != NULL) {
@@ -36,21 +55,23 @@ static bool read_all(FILE *stream, const char *file, gb_arena *arena, gb_diags *
             free(data);
         data = larger;
     }
-    char *kept = data == NULL ? NULL : gb_arena_take(arena, n + sizeof END, 1);
-    if (kept == NULL)
+    bool good = data != NULL && !ferror(stream);
+    if (data == NULL)
         diags->no_memory = true;
-    else
-        memcpy(kept, data, n);
-    free(data);
-    if (kept != NULL && ferror(stream))
+    else if (!good)
         report_io(diags, file, strerror(errno));
-    else if (n > MOST_BYTES)
-        gb_report(diags, file, 0,
-                  "is larger than 16 MB; a file of this kind holds some kilobytes: "
-                  "check that it is the right one, or split it");
-    *text = kept;
+    else
+        good = keep_all(data, n, file, arena, diags, text);
+    free(data);
     *length = n;
-    return kept != NULL && !ferror(stream) && n <= MOST_BYTES;
+    return good;
+}
+
+/* As the system tells it; what is no plain file has none. */
+static size_t size_of(const struct stat *info) {
+    return S_ISREG(info->st_mode) && info->st_size > 0 && info->st_size <= MOST_BYTES
+               ? (size_t)info->st_size
+               : 0;
 }
 
 bool gb_load_text(const char *file, gb_arena *arena, gb_diags *diags, char **text,
@@ -65,7 +86,7 @@ bool gb_load_text(const char *file, gb_arena *arena, gb_diags *diags, char **tex
     if (fstat(fileno(stream), &info) == 0 && S_ISDIR(info.st_mode))
         report_io(diags, file, gb_tr("it is a folder, not a file"));
     else
-        good = read_all(stream, file, arena, diags, text, length);
+        good = read_all(stream, size_of(&info), file, arena, diags, text, length);
     if (fclose(stream) != 0 && good) {
         report_io(diags, file, strerror(errno));
         return false;

@@ -46,7 +46,7 @@ for variable in FAIL_ALLOCATION FAIL_WRITE; do
     try_all "$variable" sheet job.cfg --explain=gross -o out.txt
     try_all "$variable" sheet job.cfg --explain=yield --format json -o out.txt
     try_all "$variable" sheet mill.cfg -o out.txt
-    try_all "$variable" sheet mill.cfg --explain=AFTER -o out.txt
+    try_all "$variable" sheet mill.cfg --explain=PROTECT -o out.txt
     try_all "$variable" takeoff job.cfg --format csv
     try_all "$variable" price job.cfg
     try_all "$variable" takeoff job.cfg --vary "bed depth +1/4in" --prices prices.cfg
