@@ -95,7 +95,10 @@ static bool is_ascii(char c) {
 static char plain_sign(char c) {
     if (c >= 'A' && c <= 'Z')
         return (char)(c - 'A' + 'a');
-    return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') ? c : '_';
+    bool word = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+    if (word)
+        return c;
+    return '_';
 }
 
 /* "Wind speed (m/s)" as wind_speed_m_s: small letters, one _ for all between the words,
