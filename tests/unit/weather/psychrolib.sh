@@ -15,8 +15,13 @@ done
 folder=$(dirname "$print_air")/psychrolib
 if ! [ -f "$folder/node_modules/psychrolib/package.json" ]; then
     mkdir -p "$folder"
-    npm install --prefix "$folder" --no-audit --no-fund --loglevel=error \
-        psychrolib@1.1.1 >"$folder/npm.log" 2>&1 || {
+    fetched=no
+    for _ in 1 2 3; do
+        npm install --prefix "$folder" --no-audit --no-fund --loglevel=error \
+            psychrolib@1.1.1 >"$folder/npm.log" 2>&1 && fetched=yes && break
+        sleep 3
+    done
+    [ "$fetched" = yes ] || {
         echo "psychrolib: cannot be fetched"
         [ "${CI:-}" = "" ] && exit 0
         cat "$folder/npm.log"
