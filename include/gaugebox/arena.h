@@ -14,6 +14,7 @@ typedef struct gb_supply {
 typedef struct gb_arena {
     gb_supply supply;
     struct gb_arena_block *last;
+    bool spent; /* it once had no room to give: what was made with it may be cut */
 } gb_arena;
 
 void gb_arena_init(gb_arena *arena, gb_supply supply);

@@ -185,7 +185,7 @@ static int end_status(gb_run *run, const gb_common *common) {
 }
 
 int gb_run_end(gb_run *run, const gb_common *common, gb_status status) {
-    if (status == GB_NO_MEMORY || run->out.failed)
+    if (status == GB_NO_MEMORY || run->out.failed || run->arena.spent)
         run->diags.no_memory = true;
     int result = end_status(run, common);
     gb_arena_release(&run->arena);

@@ -15,6 +15,7 @@ enum { USUAL_ROOM = 32768 };
 void gb_arena_init(gb_arena *arena, gb_supply supply) {
     arena->supply = supply;
     arena->last = NULL;
+    arena->spent = false;
 }
 
 static void release_from(gb_arena *arena, block *b) {
@@ -52,7 +53,7 @@ static block *add_block(gb_arena *arena, size_t bytes) {
     return b;
 }
 
-void *gb_arena_take(gb_arena *arena, size_t count, size_t size) {
+static void *take(gb_arena *arena, size_t count, size_t size) {
     const size_t step = alignof(max_align_t);
     if (size != 0 && count > (SIZE_MAX - step) / size)
         return NULL;
@@ -65,6 +66,12 @@ void *gb_arena_take(gb_arena *arena, size_t count, size_t size) {
     char *at = (char *)b->bytes + b->used;
     b->used += bytes;
     memset(at, 0, bytes);
+    return at;
+}
+
+void *gb_arena_take(gb_arena *arena, size_t count, size_t size) {
+    void *at = take(arena, count, size);
+    arena->spent = arena->spent || at == NULL;
     return at;
 }
 

@@ -585,6 +585,8 @@ static bool phrase_of(gb_reader *r, const config_setting_t *s, const gb_key *key
                   "'%s' is no language; write its two letters, as en or es", language);
     const char *text = text_of(r, s, key);
     char *name = gb_arena_copy(r->arena, language);
+    if (name == NULL)
+        r->diags->no_memory = true;
     *phrase = (gb_phrase){name, text};
     return text != NULL && name != NULL;
 }

@@ -34,23 +34,33 @@ static json_t *place_of(const gb_place *place, gb_arena *arena) {
                      gb_clean_copy(place->text, arena));
 }
 
-/* What is NULL is left out. */
+static bool add(json_t *object, const char *key, json_t *value) {
+    return json_object_set_new(object, key, value) == 0;
+}
+
+/* What is NULL is left out. json_pack could do so too, but then it also leaves out what
+   it had no memory for, and says nothing. */
+static bool add_text(json_t *object, const char *key, const char *text) {
+    return text == NULL || add(object, key, json_string(text));
+}
+
 static json_t *why_of(const gb_why *why, gb_arena *arena) {
-    json_t *inputs = why->formula == NULL ? NULL : inputs_of(why);
-    json_t *place = why->place == NULL ? NULL : place_of(why->place, arena);
-    if ((why->formula != NULL && inputs == NULL) ||
-        (why->place != NULL && place == NULL)) {
-        json_decref(inputs);
-        json_decref(place);
-        return NULL;
-    }
     const char *of = why->of == NULL ? NULL : gb_clean_copy(why->of, arena);
     const char *source =
         why->source == NULL ? NULL : gb_clean_copy(gb_tr(why->source), arena);
-    return json_pack("{s:I, s:s, s:s*, s:f, s:s, s:s*, s:o*, s:o*, s:s*}", "node",
-                     (json_int_t)why->number, "name", why->name, "of", of, "value",
-                     why->value, "unit", SI_UNITS[why->unit], "formula", why->formula,
-                     "inputs", inputs, "place", place, "source", source);
+    json_t *node = json_object();
+    bool good = add(node, "node", json_integer((json_int_t)why->number)) &&
+                add_text(node, "name", why->name) && add_text(node, "of", of) &&
+                add(node, "value", json_real(why->value)) &&
+                add_text(node, "unit", SI_UNITS[why->unit]) &&
+                add_text(node, "formula", why->formula) &&
+                (why->formula == NULL || add(node, "inputs", inputs_of(why))) &&
+                (why->place == NULL || add(node, "place", place_of(why->place, arena))) &&
+                add_text(node, "source", source);
+    if (good)
+        return node;
+    json_decref(node);
+    return NULL;
 }
 
 static json_t *explained_of(const gb_explained *e, gb_system system, gb_arena *arena) {
@@ -104,7 +114,12 @@ gb_status gb_write_explanation_json(const gb_explanation *e, const char *wanted,
     json_t *nodes = nodes_of(e, used, to->arena);
     const gb_row *number = gb_number_row(e->sheet);
     const char *plan = number == NULL ? NULL : number->figures[0].text;
-    return gb_dump_json(json_pack("{s:s, s:s*, s:o, s:o}", "of", e->sheet->kind, "number",
-                                  plan, "figures", figures, "nodes", nodes),
-                        e->sheet->language, "explanation", to);
+    json_t *root = json_object();
+    if (!add_text(root, "of", e->sheet->kind) || !add_text(root, "number", plan) ||
+        !add(root, "figures", json_incref(figures)) || !add(root, "nodes", nodes)) {
+        json_decref(root);
+        root = NULL;
+    }
+    json_decref(figures);
+    return gb_dump_json(root, e->sheet->language, "explanation", to);
 }

@@ -1,13 +1,14 @@
 #!/usr/bin/env bash
-# Fails every allocation and every write in turn, until a run meets none. A run that met
-# one must end with exit status 3 and a reason, write no sheet, and leave no file behind;
-# it must never crash.
+# Fails every allocation and every write in turn, until a run meets none; of those behind
+# the first 300, every seventh. A run that met one must end with exit status 3 and a reason,
+# write no sheet, and leave no file behind; it must never crash.
 set -u
 program=$(readlink -f "$1")
 shim=$(readlink -f "$2")
 examples=$(cd "$(dirname "$0")/../../examples" && pwd)
 work=$(mktemp -d)
-trap 'rm -rf "$work"' EXIT
+good=$(mktemp -d)
+trap 'rm -rf "$work" "$good"' EXIT
 cp "$examples"/library-entrance/*.cfg "$work"
 cp "$examples"/mill-landing/job.cfg "$work/mill.cfg"
 cp "$examples"/mill-landing/weather.csv "$work"
@@ -15,14 +16,30 @@ cd "$work" || exit 1
 failed=0
 total=0
 
+as_good() {
+    cmp -s std.txt "$good/std.txt" && { [ ! -e "$good/out.txt" ] || cmp -s out.txt "$good/out.txt"; }
+}
+
 try_all() { # VARIABLE COMMAND [ARGUMENT...]
-    local variable=$1 n=1 status
+    local variable=$1 n=1 tried=0 status
     shift
+    rm -f out.txt
+    "$program" "$@" >"$good/std.txt" 2>/dev/null
+    rm -f "$good/out.txt"
+    [ -e out.txt ] && mv out.txt "$good"
     while :; do
         rm -f out.txt
-        env LD_PRELOAD="$shim" "$variable=$n" "$program" "$@" >std.txt 2>err.txt
+        rm -f "$good/fired"
+        env LD_PRELOAD="$shim" "$variable=$n" FIRED="$good/fired" "$program" "$@" >std.txt 2>err.txt
         status=$?
-        [ "$status" = 0 ] && break
+        [ "$status" = 0 ] && [ ! -e "$good/fired" ] && break
+        tried=$((tried + 1))
+        # A library may ask again for less: then all is as if nothing had failed.
+        if [ "$status" = 0 ] && as_good; then
+            n=$((n + (n < 300 ? 1 : 7)))
+            rm -f out.txt
+            continue
+        fi
         if [ "$status" != 3 ] || [ ! -s err.txt ]; then
             echo "FAILED: $variable=$n $*: exit status $status, $(wc -c <err.txt) bytes told"
             failed=$((failed + 1))
@@ -32,12 +49,12 @@ try_all() { # VARIABLE COMMAND [ARGUMENT...]
             failed=$((failed + 1))
             rm -f out.txt*
         fi
-        n=$((n + 1))
+        n=$((n + (n < 300 ? 1 : 7)))
         [ "$failed" -gt 10 ] && break
-        [ "$n" -gt 2000 ] && { echo "FAILED: $*: never done"; failed=$((failed + 1)); break; }
+        [ "$n" -gt 9000 ] && { echo "FAILED: $*: never done"; failed=$((failed + 1)); break; }
     done
-    total=$((total + n - 1))
-    echo "$variable, $*: $((n - 1)) failed in turn"
+    total=$((total + tried))
+    echo "$variable, $*: $tried failed in turn"
 }
 
 for variable in FAIL_ALLOCATION FAIL_WRITE; do

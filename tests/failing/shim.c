@@ -1,15 +1,18 @@
 /* Preloaded into the program: fails the Nth allocation that the program's own code makes
-   (FAIL_ALLOCATION=N), or the Nth call that writes, flushes or renames (FAIL_WRITE=N).
+   (FAIL_ALLOCATION=N), or the Nth call that writes, flushes or renames (FAIL_WRITE=N);
+   a file that FIRED names is made then.
    Allocations of shared libraries pass: libconfig 1.5 does not look at its own. */
 #define _GNU_SOURCE
 #include <dlfcn.h>
 #include <errno.h>
+#include <fcntl.h>
 #include <stdio.h>
 #include <stdio_ext.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/auxv.h>
 #include <sys/types.h>
+#include <unistd.h>
 
 static long count_down(const char *name, long *left) {
     if (*left == 0) {
@@ -18,6 +21,9 @@ static long count_down(const char *name, long *left) {
     }
     if (*left > 0 && --*left == 0) {
         *left = -1;
+        const char *fired = getenv("FIRED"); /* made, to tell that one did fail */
+        if (fired != NULL)
+            close(open(fired, O_CREAT | O_WRONLY, 0600));
         return 1;
     }
     return 0;
