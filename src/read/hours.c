@@ -167,30 +167,53 @@ static void read_time(table *t, const gb_column *column, const char *text) {
                column, text);
 }
 
+static void read_head(table *t, const char *cell) {
+    gb_moment any;
+    if (t->field > 0 || !gb_parse_moment(cell, t->offset_s, &any)) {
+        gb_add_column(&t->columns, cell, t->file, t->line, t->arena, t->diags);
+        return;
+    }
+    gb_report(t->diags, t->file, t->line,
+              "the first row is an hour; put one before it that names the columns, as: "
+              "time,air_f,humidity_pct,wind_mph,rain_in");
+    t->headless = true;
+}
+
+static void read_of(table *t, const gb_column *column, const char *cell) {
+    if (column->role == GB_COLUMN_TIME)
+        read_time(t, column, cell);
+    else if (column->role != GB_COLUMN_UNREAD)
+        read_reading(t, column, cell);
+    if (t->places == NULL || column->role <= GB_COLUMN_TIME)
+        return;
+    t->texts[t->field] = gb_arena_copy(t->arena, cell);
+    if (t->texts[t->field] == NULL)
+        t->diags->no_memory = true;
+}
+
+/* A quote that is closed rows later swallows them: what follows tells nothing. */
+static void refuse_swallowed(table *t) {
+    gb_report(t->diags, t->file, t->line,
+              "a cell holds the end of a line; is a quote opened here that is closed too "
+              "late?");
+    t->headless = true;
+    t->field = 0;
+}
+
 static void read_cell(void *text, size_t length, void *user) {
     table *t = user;
     /* libcsv ends each field by NUL; an embedded one was refused before. */
     const char *cell = length == 0 ? "" : text;
-    gb_moment any;
     if (t->headless)
         return;
-    if (!t->head_read && t->field == 0 && gb_parse_moment(cell, t->offset_s, &any)) {
-        gb_report(
-            t->diags, t->file, t->line,
-            "the first row is an hour; put one before it that names the columns, as: "
-            "time,air_f,humidity_pct,wind_mph,rain_in");
-        t->headless = true;
-    } else if (!t->head_read) {
-        gb_add_column(&t->columns, cell, t->file, t->line, t->arena, t->diags);
-    } else if (t->field < t->columns.count) {
-        const gb_column *column = &t->columns.list[t->field];
-        if (column->role == GB_COLUMN_TIME)
-            read_time(t, column, cell);
-        else if (column->role != GB_COLUMN_UNREAD)
-            read_reading(t, column, cell);
-        if (t->places != NULL)
-            t->texts[t->field] = gb_arena_copy(t->arena, cell);
+    if (memchr(cell, '\n', length) != NULL) {
+        refuse_swallowed(t);
+        return;
     }
+    if (!t->head_read)
+        read_head(t, cell);
+    else if (t->field < t->columns.count)
+        read_of(t, &t->columns.list[t->field], cell);
     t->field++;
 }
 
@@ -319,11 +342,25 @@ static void end_row(int c, void *user) {
 
 /* ---- files ------------------------------------------------------------------------- */
 
-static size_t rows_of(const char *text) {
-    size_t rows = 1;
-    for (const char *c = strchr(text, '\n'); c != NULL; c = strchr(c + 1, '\n'))
-        rows++;
-    return rows;
+/* The line in which `end` lies, from 1. */
+static size_t lines_to(const char *text, const char *end) {
+    size_t lines = 1;
+    for (const char *c = strchr(text, '\n'); c != NULL && c < end;
+         c = strchr(c + 1, '\n'))
+        lines++;
+    return lines;
+}
+
+static size_t rows_of(const char *text, size_t length) {
+    return lines_to(text, text + length);
+}
+
+/* A carriage return that no line feed follows; NULL when there is none. */
+static const char *lone_return(const char *text) {
+    for (const char *c = strchr(text, '\r'); c != NULL; c = strchr(c + 1, '\r'))
+        if (c[1] != '\n')
+            return c;
+    return NULL;
 }
 
 static bool parse(table *t, const char *text, size_t length) {
@@ -368,6 +405,14 @@ bool gb_read_hours(const char *file, int offset_s, gb_arena *arena, gb_diags *di
     text[length] = '\0';
     if (!gb_check_text(text, length, file, diags))
         return false;
+    const char *lone = lone_return(text);
+    if (lone != NULL) {
+        gb_report(
+            diags, file, (int)lines_to(text, lone),
+            "a line ends in a carriage return alone; save the file with ends of lines "
+            "as LF or CR LF");
+        return false;
+    }
     table t = {.file = file,
                .arena = arena,
                .diags = diags,
@@ -376,7 +421,7 @@ bool gb_read_hours(const char *file, int offset_s, gb_arena *arena, gb_diags *di
                .line = 1,
                .before = before,
                .share = true,
-               .room = rows_of(text)};
+               .room = rows_of(text, length)};
     if (t.room > MOST_HOURS) {
         gb_report(
             diags, file, 0,

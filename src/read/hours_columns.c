@@ -166,7 +166,12 @@ static void report_unknown(const char *plain, const char *name, const char *file
     gb_nearest_init(&nearest, word);
     for (size_t i = 0; i < sizeof BASES / sizeof BASES[0]; i++)
         gb_nearest_offer(&nearest, BASES[i].base);
-    if (*plain == '\0')
+    if (strchr(name, ';') != NULL)
+        gb_report(
+            diags, file, line,
+            "the columns stand apart by semicolons; put commas between them, and points "
+            "into numbers");
+    else if (*plain == '\0')
         gb_report(diags, file, line,
                   "a column has no name; is there a comma too many? name it, or x_ and "
                   "anything to leave it unread");
@@ -247,7 +252,8 @@ void gb_add_column(gb_columns *columns, const char *name, const char *file, int 
         return;
     }
     simplify(name, plain);
-    if (strncmp(plain, "x_", 2) != 0 && is_known(&column, plain, file, line, diags) &&
+    bool unread = (name[0] == 'x' || name[0] == 'X') && name[1] == '_';
+    if (!unread && is_known(&column, plain, file, line, diags) &&
         gb_has_column(columns, column.role))
         gb_report(
             diags, file, line,

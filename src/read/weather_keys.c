@@ -52,7 +52,7 @@ static const gb_key WEATHER_KEYS[] = {
      .offset = offsetof(gb_weather, concrete),
      .help =
          N_("of fresh concrete as it is placed, for how fast it dries; without it, as "
-            "warm as the air")},
+            "warm as the air, as it is wanted and as the cold asks")},
     {.name = "rain",
      .kind = GB_KEY_FLAG,
      .offset = offsetof(gb_weather, rain),

@@ -8,7 +8,7 @@
 #include <math.h>
 #include <string.h>
 
-enum { USUAL_WORK_S = 8 * 3600 }; /* common practice */
+enum { DAY_S = 24 * 3600, USUAL_WORK_S = 8 * 3600 /* common practice */ };
 
 static void report(gb_reader *r, const gb_job *job, const char *format) {
     gb_report(r->diags, r->file, job->weather.at.line, format,
@@ -41,6 +41,10 @@ static void check_stated(gb_reader *r, const gb_job *job) {
         report(r, job,
                NF_("weather states 'utc_offset' or 'day' and no 'hours', which they "
                    "belong to; add hours = \"weather.csv\", or take them out"));
+    if (w->mean == GB_MEAN_OF_HOURS)
+        report(r, job,
+               NF_("weather takes the mean of hours and has none; add hours = "
+                   "\"weather.csv\", or take 'mean' out"));
     if (w->low.c > w->air.c)
         gb_report(r->diags, r->file, w->at.line,
                   "the low, %s, is above the air temperature, %s; check which is which",
@@ -59,11 +63,12 @@ static void refuse_stated(gb_reader *r, const gb_job *job, const char *key, bool
 static bool read_day(gb_reader *r, gb_job *job) {
     gb_weather *w = &job->weather;
     gb_moment midnight;
+    bool placed = w->utc_offset != NULL && gb_parse_offset(w->utc_offset, &w->offset_s);
     if (w->utc_offset == NULL)
         report(r, job,
                NF_("weather has hours and no 'utc_offset'; add what clocks at the "
                    "site are from UTC all year: utc_offset = \"-05:00\""));
-    else if (!gb_parse_offset(w->utc_offset, &w->offset_s))
+    else if (!placed)
         gb_report(
             r->diags, r->file, w->at.line,
             "'utc_offset' is '%.*s'; write it as \"-05:00\" or \"+01:00\", at most 14 h",
@@ -82,9 +87,11 @@ static bool read_day(gb_reader *r, gb_job *job) {
                    "\"07:00\""));
     else {
         w->from.s = midnight.s + (int64_t)job->crew.start.s;
+        int64_t finish = midnight.s + (int64_t)job->crew.finish.s;
+        bool next_day = job->crew.finish.s <= job->crew.start.s;
         w->to.s = isnan(job->crew.finish.s) ? w->from.s + USUAL_WORK_S
-                                            : midnight.s + (int64_t)job->crew.finish.s;
-        return true;
+                                            : finish + (next_day ? DAY_S : 0);
+        return placed;
     }
     return false;
 }
@@ -106,7 +113,7 @@ static void check_covered(gb_reader *r, const gb_job *job) {
     const gb_hour *first = &w->hours.list[0];
     int64_t behind = w->hours.list[w->hours.count - 1].at.s + 3600;
     int64_t needed = w->from.s + (int64_t)gb_frost_watch().s;
-    if (first->at.s <= w->from.s && behind >= needed && behind >= w->to.s)
+    if (first->at.s <= w->from.s && behind >= needed)
         return;
     gb_report(
         r->diags, r->file, w->at.line,
@@ -138,9 +145,9 @@ static void check_hours(gb_reader *r, gb_job *job) {
 
 static void check_finish(gb_reader *r, const gb_job *job) {
     const gb_crew *c = &job->crew;
-    if (c->finish.s <= c->start.s)
+    if (fabs(c->finish.s - c->start.s) < 1)
         gb_report(r->diags, r->file, 0,
-                  "the crew finishes at or before its start; check start and finish");
+                  "the crew finishes when it starts; check start and finish");
     if (!isnan(c->finish.s) && isnan(c->start.s))
         gb_report(r->diags, r->file, 0,
                   "the crew has a finish and no start; add: start = \"07:00\"");

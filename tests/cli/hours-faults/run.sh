@@ -58,6 +58,10 @@ try "too short" '60,$d'
 try "too late" '2,40d'
 try "no hours" '2,$d'
 try "no head" '1d'
+try "a quote that closes rows later" '40s/50.5/"50.5/; 43s/,60,/",60,/'
+try "carriage returns alone" '40s/$/\r/; 40{N;s/\n//}'
+try "semicolons" 's/,/;/g'
+try "a column of per cent is not one to leave out" '1s/humidity_pct/% x_y/'
 try "more faults than one" '9s/50.5/9999/; 20s/,60,/,140,/; 40d; 77s/T03/T25/'
 printf '== empty\n'; : >weather.csv; check
 printf '== a NUL\n'; good | sed '9s/50.5/5\x000/' >weather.csv; check
