@@ -20,13 +20,13 @@ gb_temp gb_dew_point(gb_temp air, gb_share humidity);
 gb_speed gb_wind_at_work(gb_speed station);
 
 /* Water that a bleeding surface of concrete loses, kg/(m2 s). Wind is measured 0.5 m
-   above it; one that is NaN counts as still. Never below zero: where the air is warmer
-   and damp, water settles instead.
-     Uno     E = (Tc^2.5 - r Ta^2.5)(1 + 0.4 V) 1e-6       lb/ft2/h, F, mph
-     Menzel  E = 0.44 (e(Tc) - r e(Ta))(0.253 + 0.096 V)   lb/ft2/h, psi, mph
-   Source: Uno, ACI Materials Journal 95-M34 (1998), after Menzel (1954). Both go back to
-   a lake, and the real rate may be 40 % more or less (Hover, ACI SP-338, 2020). Uno's
-   needs temperatures over 0 F, which colder ones count as. */
+   above it; one that is NaN counts as still, any other NaN makes the rate one. Never
+   below zero: where the air is warmer and damp, water settles instead. Uno     E =
+   (Tc^2.5 - r Ta^2.5)(1 + 0.4 V) 1e-6       lb/ft2/h, F, mph Menzel  E = 0.44 (e(Tc) - r
+   e(Ta))(0.253 + 0.096 V)   lb/ft2/h, psi, mph Source: Uno, ACI Materials Journal 95-M34
+   (1998), after Menzel (1954). Both go back to a lake, and the real rate may be 40 % more
+   or less (Hover, ACI SP-338, 2020). Uno's needs temperatures over 0 F, which colder ones
+   count as. */
 double gb_evaporation(gb_temp concrete, gb_temp air, gb_share humidity, gb_speed wind);
 double gb_evaporation_by_menzel(gb_temp concrete, gb_temp air, gb_share humidity,
                                 gb_speed wind);

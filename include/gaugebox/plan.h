@@ -176,14 +176,17 @@ typedef enum gb_caution_code {
     GB_C_COLD_25,
     GB_C_COLD_20,
     GB_C_WIND_BREAK,
-    GB_C_CONCRETE_COLD, /* ACI 306R: now, or while it is protected */
-    GB_C_DRYING,        /* ACI 305R: exposed concrete loses water too fast */
+    GB_C_CONCRETE_COLD,  /* ACI 306R: now, or while it is protected */
+    GB_C_DRYING,         /* ACI 305R: exposed concrete loses water too fast */
+    GB_C_DRYING_UNKNOWN, /* exposed concrete, and no humidity */
     GB_C_HOT,
     GB_C_HOT_SHADE,
     GB_C_STONE_COLD, /* slurry */
     GB_C_UNITS_COLD, /* any other mix */
     GB_C_UNITS_FROZEN,
     GB_C_FROST_DUE,
+    GB_C_CONCRETE_HOT, /* as it is placed, where that is stated */
+    GB_C_RAIN_AFTER,   /* not in the work, but soon after it */
     GB_C_RAIN,
     GB_C_CLAIM_CEMENT, /* proportions that the mix claims: none for its cement */
     GB_C_LIME_LITTLE,
@@ -273,11 +276,6 @@ gb_cold_concrete gb_concrete_in_cold(gb_length least, gb_temp air);
 /* Cold weather for concrete: the air has fallen below 40 F, or is to within the watch. */
 gb_temp gb_cold_for_concrete(void);
 
-/* What concrete loses at most in an hour of the work, and that hour; its humidity is NaN
-   when the weather does not tell it. Concrete whose temperature is not stated counts as
-   warm as the air. */
-double gb_worst_drying(const gb_weather *weather, gb_hour *hour);
-
 /* ---- the plan -------------------------------------------------------------------- */
 
 /* How warm the first batch of a mix comes out, and what it takes to have it as wanted. */
@@ -345,6 +343,27 @@ typedef struct gb_mix_plan {
 /* False without stated temperatures, or when no batch is mixed. Water is warmed to 140 F
    at the most, and cooled to 35 F; see heat.h. */
 bool gb_warm_batch(const gb_job *job, const gb_mix_plan *mix, gb_warmth *warmth);
+/* What a mix may be as it is mixed; NaN where there is no limit. Mortar 40 to 120 F;
+   grout the same, and 70 F at least in air at 32 F or below (TMS 602 article 1.8 C and
+   D). Concrete at most 95 F (ACI 301, second hand), and in the cold what
+   gb_concrete_in_cold says. */
+typedef struct gb_mix_band {
+    gb_temp least, most;
+    const char *source;
+} gb_mix_band;
+gb_mix_band gb_band_of_mix(const gb_weather *weather, const gb_mix_plan *mix);
+
+/* True when that takes water, or has water, so hot that cement would set at once in it.
+ */
+bool gb_needs_hot_water(const gb_job *job, const gb_mix_plan *mix);
+
+/* How warm concrete is as it is placed in an hour: as stated, else at the least as warm
+   as the air, as it is wanted, and as it must be in the cold. */
+gb_temp gb_fresh_concrete(const gb_job *job, const gb_mix_plan *mix, gb_hour hour);
+
+/* What concrete loses at most in an hour of the work, and that hour; its humidity is NaN
+   when the weather does not tell it. */
+double gb_worst_drying(const gb_job *job, const gb_mix_plan *mix, gb_hour *hour);
 
 /* gb_concrete_in_cold of what a plan fills: by the thinnest of it. */
 gb_cold_concrete gb_cold_of(const gb_mix_plan *mix, gb_temp air);

@@ -170,6 +170,7 @@ double gb_step_value(gb_step_rule rule, const gb_steps *steps, const gb_layout *
 bool gb_step_passes(gb_step_rule rule, const gb_steps *steps, const gb_layout *layout);
 /* Rules of one body that are not met, and whether all are. */
 size_t gb_rules_missed(gb_step_body body, const gb_steps *steps, const gb_layout *layout);
+size_t gb_all_rules_missed(const gb_steps *steps, const gb_layout *layout);
 bool gb_steps_pass(gb_step_body body, const gb_steps *steps, const gb_layout *layout);
 
 /* A handrail from that many risers on (IRC R311.7.8), and a guard where a walking surface
@@ -205,14 +206,18 @@ gb_status gb_find_steps(const gb_steps *steps, gb_length read_to, gb_arena *aren
 /* What would have to change for a number of risers; NaN where that is no way out. */
 typedef struct gb_step_advice {
     gb_length going, length; /* a tread, and so a run, in the band and long enough */
-    gb_length bury;          /* of the first stone */
-    gb_length course;        /* of block, that leaves a bed in the middle of its bounds */
+    double taken;   /* of what the pitch lifts along a tread, by the riser; -1 / N to 1 */
+    gb_length bury; /* of the first stone */
+    gb_length course;  /* of block, that leaves a bed in the middle of its bounds */
     gb_length footing; /* its top below the foot, for whole courses in the first step */
     gb_length face;    /* or stone, that closes the rise; where one is stated */
     size_t landing;    /* risers below a landing that splits a long climb; 0: none */
 } gb_step_advice;
 
-/* Of one choice that does not fit. */
-gb_step_advice gb_advise_steps(const gb_steps *steps, const gb_choice *choice);
+/* Of one choice that does not fit. With the going T the riser changes by its part of the
+   pitch, g s T, so 2 R + T meets an end B of its band at T = (B - 2 (R - g s T0)) /
+   (1 + 2 g s), rounded into the band to what a tape is read to. */
+gb_step_advice gb_advise_steps(const gb_steps *steps, gb_length read_to,
+                               const gb_choice *choice);
 
 #endif

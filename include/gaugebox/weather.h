@@ -72,6 +72,19 @@ gb_speed gb_most_wind(const gb_weather *weather);
    weather it is not known how much: zero. */
 gb_hour gb_rain_hour(const gb_weather *weather);
 
+/* Concrete is placed at 95 F at the most (ACI 301, second hand). */
+gb_temp gb_hottest_concrete(void);
+
+/* Rain is looked out for so long after the work: 12 h (UFGS 03301A). */
+gb_duration gb_rain_watch(void);
+/* The first hour of that with rain; its rain is NaN when none is due or known. */
+gb_hour gb_rain_after(const gb_weather *weather);
+
+/* 32 F, and whether it comes to that within the watch; *hour is the coldest. What is not
+   known is not due. */
+gb_temp gb_freezing(void);
+bool gb_frost_due(const gb_weather *weather, gb_hour *hour);
+
 /* The mean temperature of the 24 h from the start of the work on, by the job's rule; of
    stated weather the mean of the air at work and the low, or the air alone. NaN when it
    is not known. */

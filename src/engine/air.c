@@ -56,12 +56,14 @@ static double mph(gb_speed wind) {
 }
 
 static double from_lb_ft2_h(double rate) {
-    return gb_si(GB_EVAPORATION, "lb/ft2/h", gb_larger(rate, 0));
+    return gb_si(GB_EVAPORATION, "lb/ft2/h", rate < 0 ? 0 : rate);
 }
 
 /* T^2.5 of a temperature in degrees Fahrenheit. */
 static double power(gb_temp t) {
-    double f = gb_larger(t.c * 1.8 + 32.0, 0);
+    double f = t.c * 1.8 + 32.0;
+    if (f < 0)
+        f = 0;
     return f * f * sqrt(f);
 }
 

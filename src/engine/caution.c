@@ -8,6 +8,8 @@
 #define TMS_602        N_("TMS 602 art. 1.8 C and D")
 #define TMS_602_COLOUR N_("TMS 602 art. 2.2, from memory")
 #define ACI_305        N_("ACI 305R")
+#define ACI_301        N_("ACI 301, second hand")
+#define UFGS           N_("UFGS 03301A: kept from rain for 12 h")
 #define ACI_306        N_("ACI 306R")
 #define ACI_306_MEMORY N_("ACI 306R, from memory")
 #define PRACTICE       N_("common practice")
@@ -46,12 +48,15 @@ static const struct {
     [GB_C_WIND_BREAK] = {GB_CAUTION, GB_SPEED, TMS_602},
     [GB_C_CONCRETE_COLD] = {GB_CAUTION, GB_TEMP, ACI_306},
     [GB_C_DRYING] = {GB_CAUTION, GB_EVAPORATION, ACI_305},
+    [GB_C_DRYING_UNKNOWN] = {GB_NOTE, GB_KINDS, ACI_305},
     [GB_C_HOT] = {GB_CAUTION, GB_TEMP, TMS_602},
     [GB_C_HOT_SHADE] = {GB_CAUTION, GB_TEMP, TMS_602},
     [GB_C_STONE_COLD] = {GB_STOP, GB_TEMP, PRACTICE},
     [GB_C_UNITS_COLD] = {GB_STOP, GB_TEMP, PRACTICE},
     [GB_C_UNITS_FROZEN] = {GB_STOP, GB_TEMP, TMS_602},
     [GB_C_FROST_DUE] = {GB_STOP, GB_TEMP, PRACTICE},
+    [GB_C_CONCRETE_HOT] = {GB_CAUTION, GB_TEMP, ACI_301},
+    [GB_C_RAIN_AFTER] = {GB_CAUTION, GB_DURATION, UFGS},
     [GB_C_RAIN] = {GB_STOP, GB_KINDS, PRACTICE},
     [GB_C_CLAIM_CEMENT] = {GB_CAUTION, GB_KINDS, CLAIMED},
     [GB_C_LIME_LITTLE] = {GB_CAUTION, GB_KINDS, CLAIMED},

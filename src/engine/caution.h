@@ -14,8 +14,7 @@ void gb_add_caution(gb_caution_list *to, gb_caution_code code, double value,
                     double limit);
 
 /* Those that the weather raises for one mix. */
-void gb_weather_cautions(const gb_weather *weather, const gb_mix_plan *mix,
-                         gb_caution_list *to);
+void gb_weather_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list *to);
 
 /* Those that a mix raises by itself: by what it claims to be and by its additions; the
    plan's own hold them too. */

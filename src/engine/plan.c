@@ -217,7 +217,7 @@ static gb_status plan_mix(const gb_job *job, const gb_mix *mix, double m2_s,
     if (status != GB_OK)
         return status;
     gb_caution_list cautions = {.count = 0};
-    gb_weather_cautions(&job->weather, p, &cautions);
+    gb_weather_cautions(job, p, &cautions);
     gb_plan_cautions(job, p, &cautions);
     return keep_cautions(&cautions, &p->need, arena, &p->cautions);
 }

@@ -87,15 +87,30 @@ gb_status gb_find_steps(const gb_steps *steps, gb_length read_to, gb_arena *aren
 
 /* ---- what would have to change ----------------------------------------------------- */
 
-/* The going that brings 2 R + T into its band with the riser as it is, and is not under
-   the least tread of the code. */
-static double wanted_going(const gb_steps *s, const gb_layout *l) {
-    double least = gb_larger(s->band_least.m - 2.0 * l->riser.m,
+/* A stated face keeps itself, so a longer tread lifts its riser by all of the pitch;
+   equal faces share the rise, evened ones leave none of it to the pitch; an upper tread
+   that the rise ends behind takes its own. */
+static double taken_of(const gb_steps *s, const gb_layout *l) {
+    bool upper = s->top == GB_TO_SILL && s->upper == GB_UPPER_TREAD;
+    if (s->build == GB_SOLID_STEPS || !isnan(s->face.m))
+        return 1;
+    return ((l->evened ? 0.0 : 1.0) - (upper ? 1.0 : 0.0)) / (double)l->count;
+}
+
+/* The going that brings 2 R + T into its band, and is not under the least tread of the
+   code. */
+static double wanted_going(const gb_steps *s, const gb_layout *l, double taken,
+                           gb_length read_to) {
+    double level = 2.0 * (l->riser.m - taken * l->term.m);
+    double grows = 1.0 + 2.0 * taken * s->pitch.of_run;
+    double least = gb_larger((s->band_least.m - level) / grows,
                              gb_step_limit_of(GB_RULE_IRC_TREAD)->value);
-    double most = s->band_most.m - 2.0 * l->riser.m;
+    double most = (s->band_most.m - level) / grows;
     if (gb_under(l->going.m, least))
-        return least;
-    return gb_over(l->going.m, most) && !gb_over(least, most) ? most : GB_NONE;
+        return gb_round(least, read_to.m, GB_UP);
+    return gb_over(l->going.m, most) && !gb_over(least, most)
+               ? gb_round(most, read_to.m, GB_DOWN)
+               : GB_NONE;
 }
 
 /* Half of the risers, rounded up, when the climb is more than one flight may have. */
@@ -114,19 +129,22 @@ static double wanted_course(const gb_steps *s, const gb_choice *c) {
     size_t courses = 1;
     if (gb_count_down(rise, s->course.m, &courses) != GB_OK || courses == 0)
         courses = 1;
-    return rise > 0 ? rise / (double)courses : GB_NONE;
+    double course = rise / (double)courses;
+    bool as_stated = fabs(course - s->course.m) < 1e-4; /* no advice at all */
+    return rise > 0 && !as_stated ? course : GB_NONE;
 }
 
-/* Down to a middling bed in front under the first slab. */
-static double wanted_footing(const gb_steps *s, const gb_choice *c) {
+/* Down to a middling bed in front under the first slab, by the courses that are advised.
+ */
+static double wanted_footing(const gb_steps *s, const gb_choice *c, double course) {
     if (isnan(s->course.m) || isnan(s->slab.m) || c->beds_known)
         return GB_NONE;
     double bed = (s->least_bed.m + s->most_bed.m - c->layout.term.m) / 2.0;
     double room = c->layout.first.m - s->slab.m - bed;
     size_t courses = 1;
-    if (room > 0 && gb_count_up(room, s->course.m, &courses) != GB_OK)
+    if (room > 0 && gb_count_up(room, course, &courses) != GB_OK)
         return GB_NONE;
-    return (double)courses * s->course.m - room;
+    return (double)courses * course - room;
 }
 
 /* Where a face or a stone is stated: the one that makes all alike close. */
@@ -139,16 +157,19 @@ static double wanted_face(const gb_steps *s, const gb_choice *c) {
     return given && !alike && face > 0 ? face : GB_NONE;
 }
 
-gb_step_advice gb_advise_steps(const gb_steps *steps, const gb_choice *choice) {
+gb_step_advice gb_advise_steps(const gb_steps *steps, gb_length read_to,
+                               const gb_choice *choice) {
     const gb_layout *l = &choice->layout;
     gb_step_advice a = {.bury = {GB_NONE}};
-    a.going.m = wanted_going(steps, l);
+    a.taken = taken_of(steps, l);
+    a.going.m = wanted_going(steps, l, a.taken, read_to);
     a.length.m = a.going.m * (double)l->treads;
     if (steps->build == GB_SOLID_STEPS && gb_over(l->buried.m, 0))
         a.bury = l->buried;
     a.course.m = wanted_course(steps, choice);
     a.face.m = wanted_face(steps, choice);
-    a.footing.m = wanted_footing(steps, choice);
+    a.footing.m =
+        wanted_footing(steps, choice, isnan(a.course.m) ? steps->course.m : a.course.m);
     a.landing = below_landing(steps, l);
     return a;
 }

@@ -91,6 +91,13 @@ size_t gb_rules_missed(gb_step_body body, const gb_steps *steps,
     return missed;
 }
 
+size_t gb_all_rules_missed(const gb_steps *steps, const gb_layout *layout) {
+    size_t missed = 0;
+    for (gb_step_body body = 0; body < GB_STEP_BODIES; body++)
+        missed += gb_rules_missed(body, steps, layout);
+    return missed;
+}
+
 bool gb_steps_pass(gb_step_body body, const gb_steps *steps, const gb_layout *layout) {
     return gb_rules_missed(body, steps, layout) == 0;
 }

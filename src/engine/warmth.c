@@ -1,6 +1,7 @@
 #include "gaugebox/plan.h"
 
 #include "gaugebox/count.h"
+#include "words/mark.h"
 
 #include <math.h>
 
@@ -66,4 +67,34 @@ bool gb_warm_batch(const gb_job *job, const gb_mix_plan *mix, gb_warmth *warmth)
     find_way(&job->temperatures, &w);
     *warmth = w;
     return true;
+}
+
+static gb_mix_band band_of_concrete(const gb_weather *w, const gb_mix_plan *mix) {
+    gb_hour now = gb_coldest_hour(w, GB_AT_WORK);
+    gb_hour later = gb_coldest_hour(w, GB_WATCH);
+    bool cold = gb_under(gb_smaller(now.air.c, later.air.c), gb_cold_for_concrete().c);
+    return (gb_mix_band){.least = {cold ? gb_cold_of(mix, now.air).mixed.c : GB_NONE},
+                         .most = gb_hottest_concrete(),
+                         .source = N_("ACI 306R; ACI 301, second hand")};
+}
+
+gb_mix_band gb_band_of_mix(const gb_weather *weather, const gb_mix_plan *mix) {
+    if (mix->stuff == GB_AS_CONCRETE)
+        return band_of_concrete(weather, mix);
+    double air = gb_coldest_hour(weather, GB_AT_WORK).air.c;
+    bool warmer =
+        mix->stuff == GB_AS_GROUT && !isnan(air) && !gb_over(air, gb_freezing().c);
+    return (gb_mix_band){.least = {gb_si(GB_TEMP, "F", warmer ? 70 : 40)},
+                         .most = {gb_si(GB_TEMP, "F", 120)},
+                         .source = N_("TMS 602 art. 1.8 C and D")};
+}
+
+bool gb_needs_hot_water(const gb_job *job, const gb_mix_plan *mix) {
+    gb_warmth w;
+    if (!gb_warm_batch(job, mix, &w))
+        return false;
+    bool heated = w.way == GB_WARM_BY_WATER || w.way == GB_WARM_BY_SAND;
+    gb_temp water = heated ? w.water : job->temperatures.water;
+    gb_temp sand = w.way == GB_WARM_BY_SAND ? w.sand : job->temperatures.sand;
+    return gb_over(water.c, gb_flash_set().c) || gb_over(sand.c, gb_flash_set().c);
 }

@@ -85,14 +85,44 @@ gb_hour gb_rain_hour(const gb_weather *weather) {
     return stated(weather, weather->air);
 }
 
+gb_temp gb_hottest_concrete(void) {
+    return (gb_temp){gb_si(GB_TEMP, "F", 95)};
+}
+
+gb_duration gb_rain_watch(void) {
+    return (gb_duration){12.0 * HOUR_S};
+}
+
+gb_hour gb_rain_after(const gb_weather *weather) {
+    const gb_hours *h = &weather->hours;
+    int64_t end = weather->to.s + (int64_t)gb_rain_watch().s;
+    for (size_t i = 0; i < h->count; i++)
+        if (h->list[i].at.s >= weather->to.s && h->list[i].at.s < end &&
+            h->list[i].rain.m > 0)
+            return h->list[i];
+    return (gb_hour){.rain = {GB_NONE}};
+}
+
+gb_temp gb_freezing(void) {
+    return (gb_temp){gb_si(GB_TEMP, "F", 32)};
+}
+
+bool gb_frost_due(const gb_weather *weather, gb_hour *hour) {
+    *hour = gb_coldest_hour(weather, GB_WATCH);
+    bool known = weather->hours.file != NULL || !isnan(weather->low.c);
+    return known && !isnan(hour->air.c) && !gb_over(hour->air.c, gb_freezing().c);
+}
+
 gb_temp gb_mean_daily(const gb_weather *weather) {
     double low = gb_coldest_hour(weather, GB_FIRST_DAY).air.c;
     double high = gb_warmest_hour(weather, GB_FIRST_DAY).air.c;
     gb_hours hours = gb_hours_of(weather, GB_FIRST_DAY);
     if (weather->mean == GB_MEAN_OF_EXTREMES || hours.count == 0)
         return (gb_temp){(low + high) / 2.0};
+    /* Work that begins within an hour touches one hour more than a day has. */
+    size_t count = hours.count > 24 ? 24 : hours.count;
     double sum = 0;
-    for (size_t i = 0; i < hours.count; i++)
+    for (size_t i = 0; i < count; i++)
         sum += hours.list[i].air.c;
-    return (gb_temp){sum / (double)hours.count};
+    return (gb_temp){sum / (double)count};
 }

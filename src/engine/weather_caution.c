@@ -139,17 +139,35 @@ gb_cold_concrete gb_cold_of(const gb_mix_plan *mix, gb_temp air) {
     return gb_concrete_in_cold((gb_length){isnan(least) ? 0 : least}, air);
 }
 
-double gb_worst_drying(const gb_weather *weather, gb_hour *hour) {
-    gb_hours hours = gb_hours_of(weather, GB_AT_WORK);
-    gb_hour stated = gb_warmest_hour(weather, GB_AT_WORK);
+/* Now, or in the watch. */
+static gb_hour coldest_for_concrete(const gb_weather *w) {
+    gb_hour now = gb_coldest_hour(w, GB_AT_WORK);
+    gb_hour later = gb_coldest_hour(w, GB_WATCH);
+    return later.air.c < now.air.c ? later : now;
+}
+
+gb_temp gb_fresh_concrete(const gb_job *job, const gb_mix_plan *mix, gb_hour hour) {
+    const gb_weather *w = &job->weather;
+    if (!isnan(w->concrete.c))
+        return w->concrete;
+    double c =
+        gb_larger(hour.air.c,
+                  job->temperatures.at.line == 0 ? GB_NONE : job->temperatures.wanted.c);
+    bool cold = gb_under(coldest_for_concrete(w).air.c, gb_cold_for_concrete().c);
+    return (gb_temp){cold ? gb_larger(c, gb_cold_of(mix, hour.air).placed.c) : c};
+}
+
+double gb_worst_drying(const gb_job *job, const gb_mix_plan *mix, gb_hour *hour) {
+    gb_hours hours = gb_hours_of(&job->weather, GB_AT_WORK);
+    gb_hour stated = gb_warmest_hour(&job->weather, GB_AT_WORK);
     double worst = GB_NONE;
     *hour = stated;
     for (size_t i = 0; i < hours.count || i == 0; i++) {
         const gb_hour *h = hours.count > 0 ? &hours.list[i] : &stated;
-        gb_temp concrete = isnan(weather->concrete.c) ? h->air : weather->concrete;
         double rate = isnan(h->humidity.of_one)
                           ? GB_NONE
-                          : gb_evaporation(concrete, h->air, h->humidity, h->wind);
+                          : gb_evaporation(gb_fresh_concrete(job, mix, *h), h->air,
+                                           h->humidity, h->wind);
         if (isnan(rate) || rate <= worst)
             continue;
         worst = rate;
@@ -166,15 +184,18 @@ static bool is_exposed(const gb_mix_plan *mix) {
     return false;
 }
 
-static void concrete_cautions(const gb_weather *w, const gb_mix_plan *mix,
+static void concrete_cautions(const gb_job *job, const gb_mix_plan *mix,
                               gb_caution_list *to) {
-    gb_hour now = gb_coldest_hour(w, GB_AT_WORK);
-    gb_hour later = gb_coldest_hour(w, GB_WATCH);
-    gb_hour coldest = later.air.c < now.air.c ? later : now;
+    const gb_weather *w = &job->weather;
+    gb_hour coldest = coldest_for_concrete(w);
     gb_hour driest;
-    double drying = gb_worst_drying(w, &driest);
+    double drying = gb_worst_drying(job, mix, &driest);
     if (gb_under(coldest.air.c, gb_cold_for_concrete().c))
         add_at(to, GB_C_CONCRETE_COLD, coldest.air.c, gb_cold_for_concrete().c, coldest);
+    if (gb_over(w->concrete.c, gb_hottest_concrete().c))
+        gb_add_caution(to, GB_C_CONCRETE_HOT, w->concrete.c, gb_hottest_concrete().c);
+    if (is_exposed(mix) && w->at.line != 0 && isnan(drying))
+        gb_add_caution(to, GB_C_DRYING_UNKNOWN, GB_NONE, GB_NONE);
     if (is_exposed(mix) && gb_over(drying, gb_evaporation_limit()))
         add_at(to, GB_C_DRYING, drying, gb_evaporation_limit(), driest);
 }
@@ -192,19 +213,22 @@ static void unit_cautions(const gb_weather *w, bool slurry, gb_caution_list *to)
 }
 
 static void frost_and_rain(const gb_weather *w, gb_caution_list *to) {
-    gb_hour coldest = gb_coldest_hour(w, GB_WATCH);
-    bool known = w->hours.file != NULL || !isnan(w->low.c);
+    gb_hour frost;
     gb_hour rain = gb_rain_hour(w);
-    if (known && !isnan(coldest.air.c) && !gb_over(coldest.air.c, fahrenheit(32)))
-        add_at(to, GB_C_FROST_DUE, coldest.air.c, fahrenheit(32), coldest);
+    if (gb_frost_due(w, &frost))
+        add_at(to, GB_C_FROST_DUE, frost.air.c, gb_freezing().c, frost);
+    gb_hour after = gb_rain_after(w);
     if (!isnan(rain.rain.m))
         add_at(to, GB_C_RAIN, GB_NONE, GB_NONE, rain);
+    else if (!isnan(after.rain.m))
+        add_at(to, GB_C_RAIN_AFTER, (double)(after.at.s - w->to.s), gb_rain_watch().s,
+               after);
 }
 
-void gb_weather_cautions(const gb_weather *weather, const gb_mix_plan *mix,
-                         gb_caution_list *to) {
+void gb_weather_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list *to) {
+    const gb_weather *weather = &job->weather;
     if (mix->stuff == GB_AS_CONCRETE) {
-        concrete_cautions(weather, mix, to);
+        concrete_cautions(job, mix, to);
     } else {
         cold_caution(weather, to);
         wind_caution(weather, to);

@@ -53,6 +53,29 @@ static const gb_why *eighth_of(gb_explainer *x, const char *name, int unit, doub
         .source = N_("an eighth of a bag is the least that is batched: common practice"));
 }
 
+static const gb_why *weather_value(gb_explainer *x, const gb_about *a) {
+    const gb_caution *c = a->caution;
+    const gb_job *job = a->plan->job;
+    switch (c->code) {
+    case GB_C_STONE_COLD:
+    case GB_C_UNITS_COLD:
+    case GB_C_UNITS_FROZEN:
+        return coldest(x, a);
+    case GB_C_WIND_BREAK:
+        return gb_why_wind_at(x, job, c->hour);
+    case GB_C_CONCRETE_HOT:
+        return weather(x, "concrete", &job->weather.concrete);
+    case GB_C_RAIN_AFTER:
+        return gb_fact(
+            x, "time", GB_DURATION, c->value,
+            N_("from the end of the work to the first hour of the file with rain"));
+    case GB_C_DRYING:
+        return gb_why_drying(x, a);
+    default:
+        return gb_why_air_at(x, job, c->hour);
+    }
+}
+
 const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
     const gb_caution *c = a->caution;
     if (gb_caution_ratio(c->code) != GB_NO_RATIO)
@@ -88,16 +111,8 @@ const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
         return gb_why_share_of_kind(x, a, GB_CARBON_BLACK);
     case GB_C_CHLORIDE:
         return gb_why_share_of_kind(x, a, GB_CHLORIDE);
-    case GB_C_STONE_COLD:
-    case GB_C_UNITS_COLD:
-    case GB_C_UNITS_FROZEN:
-        return coldest(x, a);
-    case GB_C_WIND_BREAK:
-        return gb_why_wind_at(x, job, c->hour);
-    case GB_C_DRYING:
-        return gb_why_drying(x, a);
     default:
-        return gb_why_air_at(x, job, c->hour);
+        return weather_value(x, a);
     }
 }
 
@@ -139,6 +154,8 @@ const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *a) {
         return gb_fact(x, "limit", GB_MASS, c->limit, c->source);
     case GB_C_WIND_BREAK:
         return gb_fact(x, "limit", GB_SPEED, c->limit, c->source);
+    case GB_C_RAIN_AFTER:
+        return gb_fact(x, "limit", GB_DURATION, c->limit, c->source);
     case GB_C_DRYING:
         return gb_fact(x, "limit", GB_EVAPORATION, c->limit, c->source);
     default:

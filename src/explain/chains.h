@@ -322,6 +322,10 @@ const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *about);
 
 /* How warm a batch comes out. */
 const gb_why *gb_why_mixed(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_stated_water(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_mix_or_wanted(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_least_mix(gb_explainer *x, const gb_about *a);
+const gb_why *gb_why_most_mix(gb_explainer *x, const gb_about *a);
 const gb_why *gb_why_reached(gb_explainer *x, const gb_about *a);
 const gb_why *gb_why_wanted(gb_explainer *x, const gb_about *a);
 const gb_why *gb_why_water_for(gb_explainer *x, const gb_about *a);

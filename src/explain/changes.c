@@ -25,12 +25,16 @@ static const gb_why *run_riser(gb_explainer *x, const gb_about *a) {
     return gb_why_of_run(x, a->piece, "riser");
 }
 
+static const gb_why *run_first(gb_explainer *x, const gb_about *a) {
+    return gb_why_of_run(x, a->piece, "first");
+}
+
 static const gb_why *run_left(gb_explainer *x, const gb_about *a) {
     return gb_why_of_run(x, a->piece, "error");
 }
 
 static const gb_why *run_missed(gb_explainer *x, const gb_about *a) {
-    return gb_why_of_run(x, a->piece, "missed");
+    return gb_why_of_run(x, a->piece, "all_missed");
 }
 
 static const gb_why *layer(gb_explainer *x, const gb_about *a) {
@@ -79,6 +83,7 @@ static const struct {
 } ROWS[] = {
     {count, GB_ROW_CHANGE_COUNT, GB_PLAIN},
     {run_riser, GB_ROW_CHANGE_RISER, GB_LENGTH},
+    {run_first, GB_ROW_CHANGE_FIRST, GB_LENGTH},
     {run_left, GB_ROW_CHANGE_LEFT, GB_LENGTH},
     {run_missed, GB_ROW_CHANGE_MISSED, GB_PLAIN},
     {bedded, GB_ROW_CHANGE_BEDDED, GB_AREA},

@@ -441,6 +441,10 @@ static const gb_why *after_time(gb_explainer *x, const gb_about *a) {
     gb_protection p = protection(a);
     return gb_fact(x, "time", GB_DURATION, p.time.s, p.source);
 }
+static const gb_why *freezing(gb_explainer *x, const gb_about *a) {
+    (void)a;
+    return gb_fact(x, "limit", GB_TEMP, gb_freezing().c, N_("common practice"));
+}
 static const gb_why *fog_limit(gb_explainer *x, const gb_about *a) {
     return gb_fact(x, "limit", GB_TEMP, protection(a).hot_limit.c,
                    N_("TMS 602 art. 1.8 D.3"));
@@ -639,6 +643,10 @@ static const struct {
     {GB_ROW_ALWAYS_HOT, "windy", windy},
     {GB_ROW_ALWAYS_HOT, "wind", hot_wind},
     {GB_ROW_ALWAYS_HOT, "life", gb_why_life_in_heat},
+    {GB_ROW_WARMTH_TOO_COLD, "value", gb_why_mix_or_wanted},
+    {GB_ROW_WARMTH_TOO_WARM, "value", gb_why_mix_or_wanted},
+    {GB_ROW_WARMTH_TOO_COLD, "limit", gb_why_least_mix},
+    {GB_ROW_WARMTH_TOO_WARM, "limit", gb_why_most_mix},
     {GB_ROW_WARMTH, "cement", gb_why_cement_at},
     {GB_ROW_WARMTH, "sand", gb_why_sand_at},
     {GB_ROW_WARMTH, "water", gb_why_water_at},
@@ -648,6 +656,12 @@ static const struct {
     {GB_ROW_WARMTH, "mixed", gb_why_mixed},
     {GB_ROW_WARMTH_FROZEN_SAND, "mixed", gb_why_mixed},
     {GB_ROW_WARMTH_WATER, "water", gb_why_water_for},
+    {GB_ROW_WARMTH_WATER_HOT, "value", gb_why_stated_water},
+    {GB_ROW_WARMTH_WATER_HOT, "limit", gb_why_hottest_water},
+    {GB_ROW_WARMTH_NO_SAND, "needed", gb_why_water_for},
+    {GB_ROW_WARMTH_NO_SAND, "water", gb_why_hottest_water},
+    {GB_ROW_WARMTH_NO_SAND, "reached", gb_why_reached},
+    {GB_ROW_WARMTH_NO_SAND, "wanted", gb_why_wanted},
     {GB_ROW_WARMTH_SAND, "needed", gb_why_water_for},
     {GB_ROW_WARMTH_SAND, "water", gb_why_hottest_water},
     {GB_ROW_WARMTH_SAND_ALONE, "sand", gb_why_sand_for},
@@ -677,6 +691,8 @@ static const struct {
     {GB_ROW_AFTER_BLANKETS_GROUT, "value", least_of_two_days},
     {GB_ROW_AFTER_ENCLOSURE_GROUT, "value", least_of_two_days},
     {GB_ROW_AFTER_CONCRETE, "value", least_of_watch},
+    {GB_ROW_AFTER_FROST, "value", least_of_watch},
+    {GB_ROW_AFTER_FROST, "limit", freezing},
     {GB_ROW_AFTER_FOG, "value", mean_daily},
     {GB_ROW_AFTER_FOG, "limit", fog_limit},
     {GB_ROW_AFTER_WET, "time", wet_time},
@@ -875,6 +891,7 @@ const gb_why *gb_why_figure(gb_explainer *x, const gb_row *row, const gb_row *ou
 
 bool gb_only_counts(const gb_row *row, const gb_figure *figure) {
     bool numbered =
+        (row->code >= GB_ROW_ORDER_HOT_WATER && row->code <= GB_ROW_ORDER_HOT_CEMENT) ||
         row->code == GB_ROW_ORDER || row->code == GB_ROW_BATCH_LINE ||
         row->code == GB_ROW_LEVEL_BED || row->code == GB_ROW_C_BED_THIN ||
         row->code == GB_ROW_C_BED_THICK || row->code == GB_ROW_GUARD ||

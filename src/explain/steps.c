@@ -143,11 +143,17 @@ static const gb_why *buried(gb_explainer *x, const gb_about *a) {
 }
 
 /* To the sixteenth, or the millimetre, of the sheet. */
+static gb_length read_to_of(const gb_explainer *x) {
+    return (gb_length){x->style.system == GB_US ? 0.0254 / 16.0 : 0.001};
+}
+
+static gb_step_advice advice_of(const gb_explainer *x, const gb_about *a) {
+    return gb_advise_steps(a->steps, read_to_of(x), a->choice);
+}
+
 static const gb_why *rounded(gb_explainer *x, const gb_about *a, const char *name,
                              const gb_why *exact, double m, const char *formula) {
-    bool us = x->style.system == GB_US;
-    const gb_why *to =
-        gb_fact(x, "read_to", GB_LENGTH, us ? 0.0254 / 16.0 : 0.001, READ_TO);
+    const gb_why *to = gb_fact(x, "read_to", GB_LENGTH, read_to_of(x).m, READ_TO);
     return GB_WHY(x, name, GB_LENGTH, m, formula, GB_INPUTS(exact, to), .of = a->run);
 }
 
@@ -431,23 +437,43 @@ static const gb_why *least_tread(gb_explainer *x) {
     return gb_fact(x, "least_tread", GB_LENGTH, limit->value, limit->source);
 }
 
+/* The part of what the pitch lifts along a tread that its riser takes. */
+static const gb_why *taken(gb_explainer *x, const gb_about *a) {
+    double part = advice_of(x, a).taken;
+    if (part == 1)
+        return gb_fact(x, "taken", GB_PLAIN, part, N_("the face stays, the pitch adds"));
+    if (part == 0)
+        return gb_fact(x, "taken", GB_PLAIN, part,
+                       N_("the faces take up what the pitch lifts"));
+    return GB_WHY(x, "taken", GB_PLAIN, part, part > 0 ? "1 / count" : "-1 / count",
+                  GB_INPUTS(count(x, a)), .of = a->run);
+}
+
 static const gb_why *wanted_going(gb_explainer *x, const gb_about *a) {
-    gb_step_advice advice = gb_advise_steps(a->steps, a->choice);
-    if (advice.going.m < a->layout->going.m)
-        return GB_WHY(
-            x, "wanted", GB_LENGTH, advice.going.m, "band_most - 2 * riser",
-            GB_INPUTS(length_of(x, a, "band_most", &a->steps->band_most), riser(x, a)),
-            .of = a->run);
-    return GB_WHY(x, "wanted", GB_LENGTH, advice.going.m,
-                  "larger(least_tread, band_least - 2 * riser)",
+    double wanted = advice_of(x, a).going.m;
+    const gb_why *level =
+        GB_WHY(x, "level", GB_LENGTH,
+               a->layout->riser.m - advice_of(x, a).taken * a->layout->term.m,
+               "riser - taken * term", GB_INPUTS(riser(x, a), taken(x, a), term(x, a)),
+               .of = a->run);
+    const gb_why *step = gb_fact(x, "read_to", GB_LENGTH, read_to_of(x).m, READ_TO);
+    if (wanted < a->layout->going.m)
+        return GB_WHY(x, "wanted", GB_LENGTH, wanted,
+                      "down((band_most - 2 * level) / (1 + 2 * taken * pitch), read_to)",
+                      GB_INPUTS(length_of(x, a, "band_most", &a->steps->band_most), level,
+                                taken(x, a), pitch(x, a), step),
+                      .of = a->run);
+    return GB_WHY(x, "wanted", GB_LENGTH, wanted,
+                  "up(larger(least_tread, (band_least - 2 * level) / "
+                  "(1 + 2 * taken * pitch)), read_to)",
                   GB_INPUTS(least_tread(x),
-                            length_of(x, a, "band_least", &a->steps->band_least),
-                            riser(x, a)),
+                            length_of(x, a, "band_least", &a->steps->band_least), level,
+                            taken(x, a), pitch(x, a), step),
                   .of = a->run);
 }
 
 static const gb_why *wanted_length(gb_explainer *x, const gb_about *a) {
-    gb_step_advice advice = gb_advise_steps(a->steps, a->choice);
+    gb_step_advice advice = advice_of(x, a);
     return GB_WHY(x, "wanted_length", GB_LENGTH, advice.length.m, "wanted * treads",
                   GB_INPUTS(wanted_going(x, a), treads(x, a)), .of = a->run);
 }
@@ -457,7 +483,7 @@ static const gb_why *wanted_length(gb_explainer *x, const gb_about *a) {
 static const gb_why *wanted_course(gb_explainer *x, const gb_about *a) {
     const gb_steps *s = a->steps;
     const gb_layout *l = a->layout;
-    double wanted = gb_advise_steps(s, a->choice).course.m;
+    double wanted = advice_of(x, a).course.m;
     double bed_m = (s->least_bed.m + s->most_bed.m - l->term.m) / 2.0;
     bool on_treads = s->build == GB_ON_TREADS;
     double climbs = on_treads ? l->face.m - s->slab.m - bed_m : l->riser.m;
@@ -477,15 +503,21 @@ static const gb_why *wanted_course(gb_explainer *x, const gb_about *a) {
 
 static const gb_why *wanted_footing(gb_explainer *x, const gb_about *a) {
     const gb_steps *s = a->steps;
-    double wanted = gb_advise_steps(s, a->choice).footing.m;
+    double wanted = advice_of(x, a).footing.m;
     double bed_m = (s->least_bed.m + s->most_bed.m - a->layout->term.m) / 2.0;
     double room = a->layout->first.m - s->slab.m - bed_m;
-    const gb_why *courses =
-        gb_fact(x, "courses", GB_PLAIN, round((wanted + room) / s->course.m),
-                N_("whole courses in the first step"));
+    gb_length advised = advice_of(x, a).course;
+    double high = isnan(advised.m) ? s->course.m : advised.m;
+    const gb_why *course =
+        isnan(advised.m) ? length_of(x, a, "course", &s->course) : wanted_course(x, a);
+    const gb_why *courses = gb_fact(x, "courses", GB_PLAIN, round((wanted + room) / high),
+                                    N_("whole courses in the first step"));
     return GB_WHY(x, "wanted_footing", GB_LENGTH, wanted,
-                  "courses * course - (first - slab - (least_bed + most_bed - term) / 2)",
-                  GB_INPUTS(courses, length_of(x, a, "course", &s->course), first(x, a),
+                  isnan(advised.m) ? "courses * course - (first - slab - (least_bed + "
+                                     "most_bed - term) / 2)"
+                                   : "courses * wanted_course - (first - slab - "
+                                     "(least_bed + most_bed - term) / 2)",
+                  GB_INPUTS(courses, course, first(x, a),
                             length_of(x, a, "slab", &s->slab),
                             length_of(x, a, "least_bed", &s->least_bed),
                             length_of(x, a, "most_bed", &s->most_bed), term(x, a)),
@@ -494,14 +526,14 @@ static const gb_why *wanted_footing(gb_explainer *x, const gb_about *a) {
 
 static const gb_why *wanted_face(gb_explainer *x, const gb_about *a) {
     return GB_WHY(
-        x, "wanted_face", GB_LENGTH, gb_advise_steps(a->steps, a->choice).face.m,
+        x, "wanted_face", GB_LENGTH, advice_of(x, a).face.m,
         "(rise - behind - others * term) / count",
         GB_INPUTS(rise(x, a), behind(x, a), others(x, a), term(x, a), count(x, a)),
         .of = a->run);
 }
 
 static const gb_why *landing_above(gb_explainer *x, const gb_about *a) {
-    gb_step_advice advice = gb_advise_steps(a->steps, a->choice);
+    gb_step_advice advice = advice_of(x, a);
     return GB_WHY(x, "landing", GB_PLAIN, (double)advice.landing, "up(count / 2, 1)",
                   GB_INPUTS(count(x, a)), .of = a->run);
 }
@@ -510,9 +542,8 @@ static const gb_why *landing_above(gb_explainer *x, const gb_about *a) {
 
 /* A piece knows its run; what is not laid out on a sheet is laid out here. */
 static bool lay(const gb_explainer *x, const gb_piece *p, gb_layout *l, gb_about *a) {
-    gb_length read_to = {x->style.system == GB_US ? 0.0254 / 16.0 : 0.001};
     *a = (gb_about){.steps = &p->run, .run = p->name, .layout = l};
-    return gb_lay_steps(&p->run, p->run.count, p->run.evened, read_to, l) == GB_OK;
+    return gb_lay_steps(&p->run, p->run.count, p->run.evened, read_to_of(x), l) == GB_OK;
 }
 
 const gb_why *gb_why_run_count(gb_explainer *x, const gb_piece *p) {
@@ -549,19 +580,27 @@ static const gb_why *missed(gb_explainer *x, const gb_about *a) {
     return gb_fact(x, "missed", GB_PLAIN, n, N_("limits of the IRC that are not met"));
 }
 
+static const gb_why *all_missed(gb_explainer *x, const gb_about *a) {
+    double n = (double)gb_all_rules_missed(a->steps, a->layout);
+    return gb_fact(
+        x, "missed", GB_PLAIN, n,
+        N_("limits of the IRC, the ADA standards and NFPA 101 that are not met"));
+}
+
 static const gb_why *layout(gb_explainer *x, const gb_about *a, const char *name) {
     static const struct {
         const char *name;
         chain *why;
     } NAMES[] = {
-        {"count", count},       {"others", others},       {"treads", treads},
-        {"going", going},       {"length", run_length},   {"term", term},
-        {"behind", behind},     {"face", face},           {"first", first},
-        {"riser", riser},       {"differ", differ},       {"climb", climb},
-        {"error", error},       {"short", error},         {"buried", buried},
-        {"comfort", comfort},   {"depth", depth},         {"set_first", set_first},
-        {"set_face", set_face}, {"set_error", set_error}, {"rise", rise},
-        {"pitch", pitch},       {"stone", stone},         {"missed", missed},
+        {"count", count},           {"others", others},       {"treads", treads},
+        {"going", going},           {"length", run_length},   {"term", term},
+        {"behind", behind},         {"face", face},           {"first", first},
+        {"riser", riser},           {"differ", differ},       {"climb", climb},
+        {"error", error},           {"short", error},         {"buried", buried},
+        {"comfort", comfort},       {"depth", depth},         {"set_first", set_first},
+        {"set_face", set_face},     {"set_error", set_error}, {"rise", rise},
+        {"pitch", pitch},           {"stone", stone},         {"missed", missed},
+        {"all_missed", all_missed},
     };
     for (size_t i = 0; i < sizeof NAMES / sizeof NAMES[0]; i++)
         if (strcmp(NAMES[i].name, name) == 0)

@@ -10,7 +10,9 @@ typedef struct warm {
 } warm;
 
 #define HEAT N_("solids hold 0.22 of the heat of water: ACI 305R, TM 5-852-4")
-#define ICE  N_("in degrees Celsius; ice takes 80 of them: ACI 306R-88, from memory")
+#define ICE                                                                              \
+    N_("as without ice, which takes 144 Btu/lb (80 cal/g) to melt and half the heat of " \
+       "water to warm: ACI 306R-88, from memory")
 
 static const gb_why *mass(gb_explainer *x, const char *name, gb_mass m) {
     return gb_fact(x, name, GB_MASS, m.kg,
@@ -38,14 +40,14 @@ static bool warm_of(gb_explainer *x, const gb_about *a, warm *m) {
 static const gb_why *mixed_with(gb_explainer *x, const warm *m, const char *name,
                                 gb_temp value, const gb_why *water_at) {
     bool frozen = m->w.batch.frozen;
-    return GB_WHY(
-        x, name, GB_TEMP, value.c,
-        frozen ? "(" SOLIDS
-                 " + moisture * (0.5 * aggregate_at - 80) + water * water_at) / " HOLDS
-               : "(" SOLIDS " + moisture * aggregate_at + water * water_at) / " HOLDS,
-        GB_INPUTS(m->binder, m->aggregate, m->moisture, m->water, m->binder_at,
-                  m->aggregate_at, water_at),
-        .source = frozen ? ICE : HEAT);
+    return GB_WHY(x, name, GB_TEMP, value.c,
+                  frozen ? "mix_of_frozen(binder, aggregate, moisture, water, binder_at, "
+                           "aggregate_at, water_at)"
+                         : "(" SOLIDS
+                           " + moisture * aggregate_at + water * water_at) / " HOLDS,
+                  GB_INPUTS(m->binder, m->aggregate, m->moisture, m->water, m->binder_at,
+                            m->aggregate_at, water_at),
+                  .source = frozen ? ICE : HEAT);
 }
 
 const gb_why *gb_why_mixed(gb_explainer *x, const gb_about *a) {
@@ -73,6 +75,20 @@ const gb_why *gb_why_wanted(gb_explainer *x, const gb_about *a) {
     return wanted(x, a);
 }
 
+const gb_why *gb_why_mix_or_wanted(gb_explainer *x, const gb_about *a) {
+    return isnan(a->plan->job->temperatures.wanted.c) ? gb_why_mixed(x, a) : wanted(x, a);
+}
+
+const gb_why *gb_why_least_mix(gb_explainer *x, const gb_about *a) {
+    gb_mix_band band = gb_band_of_mix(&a->plan->job->weather, a->mix);
+    return gb_fact(x, "limit", GB_TEMP, band.least.c, band.source);
+}
+
+const gb_why *gb_why_most_mix(gb_explainer *x, const gb_about *a) {
+    gb_mix_band band = gb_band_of_mix(&a->plan->job->weather, a->mix);
+    return gb_fact(x, "limit", GB_TEMP, band.most.c, band.source);
+}
+
 /* What the water alone has to be. */
 const gb_why *gb_why_water_for(gb_explainer *x, const gb_about *a) {
     warm m;
@@ -81,8 +97,8 @@ const gb_why *gb_why_water_for(gb_explainer *x, const gb_about *a) {
     bool frozen = m.w.batch.frozen;
     double value = m.w.way == GB_WARM_BY_SAND ? m.w.needed.c : m.w.water.c;
     return GB_WHY(x, "water_for", GB_TEMP, value,
-                  frozen ? "(wanted * " HOLDS " - " SOLIDS
-                           " - moisture * (0.5 * aggregate_at - 80)) / water"
+                  frozen ? "water_for_frozen(wanted, binder, aggregate, moisture, water, "
+                           "binder_at, aggregate_at)"
                          : "(wanted * " HOLDS " - " SOLIDS
                            " - moisture * aggregate_at) / water",
                   GB_INPUTS(wanted(x, a), m.binder, m.aggregate, m.moisture, m.water,
@@ -93,6 +109,11 @@ const gb_why *gb_why_water_for(gb_explainer *x, const gb_about *a) {
 const gb_why *gb_why_hottest_water(gb_explainer *x, const gb_about *a) {
     (void)a;
     return hottest(x);
+}
+
+const gb_why *gb_why_stated_water(gb_explainer *x, const gb_about *a) {
+    return gb_stated(x, "value", NULL, GB_TEMP, &a->plan->job->temperatures.water.c,
+                     NULL);
 }
 
 const gb_why *gb_why_sand_for(gb_explainer *x, const gb_about *a) {
@@ -112,7 +133,7 @@ const gb_why *gb_why_ice(gb_explainer *x, const gb_about *a) {
     if (!warm_of(x, a, &m))
         return NULL;
     return GB_WHY(x, "ice", GB_MASS, m.w.ice.kg,
-                  "(mixed - wanted) * " HOLDS " / (water_at + 80)",
+                  "ice_for(mixed, wanted, binder, aggregate, moisture, water, water_at)",
                   GB_INPUTS(gb_why_mixed(x, a), wanted(x, a), m.binder, m.aggregate,
                             m.moisture, m.water, m.water_at),
                   .source = ICE);

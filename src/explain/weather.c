@@ -7,7 +7,7 @@
 /* The hour of a file that a copy was taken of. */
 static const gb_hour *kept(const gb_weather *w, const gb_hour *hour) {
     for (size_t i = 0; i < w->hours.count; i++)
-        if (w->hours.list[i].line == hour->line)
+        if (hour->line != 0 && w->hours.list[i].at.s == hour->at.s)
             return &w->hours.list[i];
     return NULL;
 }
@@ -53,23 +53,36 @@ static const gb_why *humidity_at(gb_explainer *x, const gb_job *job, gb_hour hou
         .source = N_("Hyland and Wexler, ASHRAE Fundamentals (2017)"));
 }
 
-const gb_why *gb_why_drying(gb_explainer *x, const gb_about *a) {
+/* Stated, or the warmest of what it is at the least. */
+static const gb_why *concrete_in(gb_explainer *x, const gb_about *a, gb_hour hour) {
     const gb_job *job = a->plan->job;
     const gb_weather *w = &job->weather;
+    if (!isnan(w->concrete.c))
+        return gb_stated(x, "concrete", NULL, GB_TEMP, &w->concrete.c, NULL);
+    gb_temp fresh = gb_fresh_concrete(job, a->mix, hour);
+    const gb_why *least[3] = {gb_why_air_at(x, job, hour)};
+    size_t n = 1;
+    if (job->temperatures.at.line != 0 && !isnan(job->temperatures.wanted.c))
+        least[n++] = gb_why_wanted(x, a);
+    if (fresh.c > hour.air.c)
+        least[n++] = gb_fact(x, "placed", GB_TEMP, gb_cold_of(a->mix, hour.air).placed.c,
+                             N_("ACI 306R, by the least dimension of the section"));
+    bool cold = n > 1 && fresh.c >= least[n - 1]->value;
+    return GB_WHY(x, "concrete", GB_TEMP, fresh.c, "most()", .inputs = least,
+                  .input_count = cold || n == 1 ? n : n - 1,
+                  .source =
+                      N_("not stated: at the least so warm as air, wish and cold ask"));
+}
+
+const gb_why *gb_why_drying(gb_explainer *x, const gb_about *a) {
+    const gb_job *job = a->plan->job;
     gb_hour hour;
-    double rate = gb_worst_drying(w, &hour);
-    const gb_why *air = gb_why_air_at(x, job, hour);
-    if (air == NULL)
-        return NULL;
-    const gb_why *concrete =
-        isnan(w->concrete.c)
-            ? GB_WHY(x, "concrete", GB_TEMP, air->value, "air", GB_INPUTS(air),
-                     .source = N_("not stated: as warm as the air"))
-            : gb_stated(x, "concrete", NULL, GB_TEMP, &w->concrete.c, NULL);
-    return GB_WHY(
-        x, "drying", GB_EVAPORATION, rate, "evaporation(concrete, air, humidity, wind)",
-        GB_INPUTS(concrete, air, humidity_at(x, job, hour), gb_why_wind_at(x, job, hour)),
-        .source = N_("Uno, ACI Materials Journal 95-M34 (1998)"));
+    double rate = gb_worst_drying(job, a->mix, &hour);
+    return GB_WHY(x, "drying", GB_EVAPORATION, rate,
+                  "evaporation(concrete, air, humidity, wind)",
+                  GB_INPUTS(concrete_in(x, a, hour), gb_why_air_at(x, job, hour),
+                            humidity_at(x, job, hour), gb_why_wind_at(x, job, hour)),
+                  .source = N_("Uno, ACI Materials Journal 95-M34 (1998)"));
 }
 
 /* ---- of the day -------------------------------------------------------------------- */
@@ -114,15 +127,16 @@ const gb_why *gb_why_mean_daily(gb_explainer *x, const gb_job *job) {
                       GB_INPUTS(extreme(x, job, "least_air", GB_FIRST_DAY, true),
                                 extreme(x, job, "most_air", GB_FIRST_DAY, false)),
                       .source = N_("mean of the extremes, TMS 602"));
-    const gb_why **all = gb_arena_take(x->arena, hours.count, sizeof(const gb_why *));
+    size_t count = hours.count > 24 ? 24 : hours.count;
+    const gb_why **all = gb_arena_take(x->arena, count, sizeof(const gb_why *));
     if (all == NULL) {
         x->failed = true;
         return NULL;
     }
-    for (size_t i = 0; i < hours.count; i++)
+    for (size_t i = 0; i < count; i++)
         all[i] = gb_why_air_at(x, job, hours.list[i]);
     return GB_WHY(x, "mean_daily", GB_TEMP, mean, "mean()", .inputs = all,
-                  .input_count = hours.count);
+                  .input_count = count);
 }
 
 const gb_why *gb_why_most_wind(gb_explainer *x, const gb_job *job) {

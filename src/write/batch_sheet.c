@@ -280,7 +280,7 @@ gb_status gb_batch_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
             add_one_batch(&b, plan->job, p);
         gb_add_warmth(&b, plan->job, p);
         bool by_hand = plan->job->crew.mixer.kind == GB_BARROW && !p->is_slurry;
-        gb_add_mixing(&b, p->need.mix, by_hand);
+        gb_add_mixing(&b, p->need.mix, by_hand, gb_needs_hot_water(plan->job, p));
         gb_add_addition_notes(&b, p->need.mix);
         if (!p->is_slurry && p->batching.batch_count > 0)
             gb_add_batches(&b, p);

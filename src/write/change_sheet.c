@@ -208,13 +208,15 @@ static void add_run(gb_builder *b, const gb_change *c, const gb_piece *old,
     bool has = lay(b, now, &is);
     gb_about before = of_piece(c->before, had ? old : NULL);
     gb_about after = of_piece(c->after, has ? now : NULL);
-    double missed_before = had ? (double)gb_rules_missed(GB_IRC, &old->run, &was) : 0;
-    double missed = has ? (double)gb_rules_missed(GB_IRC, &now->run, &is) : 0;
+    double missed_before = had ? (double)gb_all_rules_missed(&old->run, &was) : 0;
+    double missed = has ? (double)gb_all_rules_missed(&now->run, &is) : 0;
     pair riser = {GB_SHOW_LENGTH_FINE, was.riser.m, is.riser.m, before, after};
+    pair first = {GB_SHOW_LENGTH_FINE, was.first.m, is.first.m, before, after};
     pair left = {GB_SHOW_LENGTH_FINE, was.error.m, is.error.m, before, after};
     pair rules = {GB_SHOW_COUNT, missed_before, missed, before, after};
     gb_figure of = gb_txt("name", name);
     add(b, GB_ROW_CHANGE_RISER, of, which(b, GB_ROW_CHANGED_RISER), &riser);
+    add(b, GB_ROW_CHANGE_FIRST, of, which(b, GB_ROW_CHANGED_FIRST), &first);
     add(b, GB_ROW_CHANGE_LEFT, of, which(b, GB_ROW_CHANGED_LEFT), &left);
     add(b, GB_ROW_CHANGE_MISSED, of, which(b, GB_ROW_CHANGED_MISSED), &rules);
 }

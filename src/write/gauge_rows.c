@@ -417,10 +417,28 @@ void gb_add_water_in_all(gb_builder *b, const gb_mix *mix, const gb_recipe *r) {
     GB_ADD(b, WATER_LIMITS, w.first, w.usual, w.most);
 }
 
-void gb_add_mixing(gb_builder *b, const gb_mix *mix, bool by_hand) {
+/* Cement that meets hot water sets at once, so all else is mixed with it first; the last
+   step, how to trim, stays the mix's own. */
+static void add_hot_order(gb_builder *b, const gb_mix *mix) {
+    GB_ADD(b, ORDER_HOT_WATER, gb_num("n", GB_SHOW_COUNT, 1));
+    GB_ADD(b, ORDER_HOT_SAND, gb_num("n", GB_SHOW_COUNT, 2));
+    GB_ADD(b, ORDER_HOT_CEMENT, gb_num("n", GB_SHOW_COUNT, 3));
+    if (mix->order_count > 0)
+        GB_ADD(b, ORDER, gb_num("n", GB_SHOW_COUNT, 4),
+               gb_words_fig(b, "step", &mix->order[mix->order_count - 1]));
+}
+
+static void add_order(gb_builder *b, const gb_mix *mix) {
     for (size_t i = 0; i < mix->order_count; i++)
         GB_ADD(b, ORDER, gb_num("n", GB_SHOW_COUNT, (double)(i + 1)),
                gb_words_fig(b, "step", &mix->order[i]));
+}
+
+void gb_add_mixing(gb_builder *b, const gb_mix *mix, bool by_hand, bool hot_water) {
+    if (hot_water && mix->part_count > 0)
+        add_hot_order(b, mix);
+    else
+        add_order(b, mix);
     if (by_hand)
         GB_ADD_BARE(b, BARROW);
     else

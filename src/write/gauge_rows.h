@@ -68,7 +68,7 @@ void gb_add_need_spread(gb_builder *b, const gb_mix_plan *p);
 void gb_add_cautions(gb_builder *b, const gb_cautions *cautions, gb_stuff stuff);
 
 /* Order, mixing time, check, what to do at the limit and beyond. */
-void gb_add_mixing(gb_builder *b, const gb_mix *mix, bool by_hand);
+void gb_add_mixing(gb_builder *b, const gb_mix *mix, bool by_hand, bool hot_water);
 void gb_add_holds(gb_builder *b, const gb_mix *mix);
 
 #endif

@@ -133,7 +133,7 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_style style, gb_arena *arena
     gb_add_makes(&b, &q->recipe, q->bags);
     gb_add_water(&b, mix, &q->recipe, q->bags, (gb_share){GB_NONE});
     gb_add_sand_states(&b, mix, &q->recipe, q->bags, &measure);
-    gb_add_mixing(&b, mix, false);
+    gb_add_mixing(&b, mix, false, false);
     gb_add_addition_notes(&b, mix);
     GB_ADD(&b, LIFE, gb_num("life", GB_SHOW_DURATION, mix->life.s),
            gb_num("hot", GB_SHOW_DURATION, mix->life_hot.s));

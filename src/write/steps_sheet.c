@@ -159,8 +159,9 @@ static void add_verdicts(gb_builder *b, question *q) {
 
 /* ---- what would have to change ----------------------------------------------------- */
 
-static void advise(gb_builder *b, const gb_steps *s, const gb_choice *c) {
-    gb_step_advice a = gb_advise_steps(s, c);
+static void advise(gb_builder *b, const question *q, const gb_choice *c) {
+    const gb_steps *s = q->steps;
+    gb_step_advice a = gb_advise_steps(s, q->read_to, c);
     const gb_layout *l = &c->layout;
     speak_of(b, c);
     if (!isnan(a.going.m))
@@ -195,7 +196,7 @@ static void add_advice(gb_builder *b, question *q) {
     GB_ADD_BARE(b, ADVICE_TITLE);
     for (size_t i = 0; i < all->count; i++)
         if (solid || all->list[i].lacks == fewest)
-            advise(b, q->steps, &all->list[i]);
+            advise(b, q, &all->list[i]);
     gb_end_block(b);
 }
 
@@ -241,12 +242,13 @@ static void add_rule(gb_builder *b, gb_step_rule rule) {
         GB_ADD(b, RULE_MOST, body, section, what_of(b, rule), value, edge, passes);
 }
 
-/* The first tread, from 1, that lies higher than a guard is asked for; 0: none does. */
+/* The first level, from 1, of which a part lies higher than a guard is asked for; 0: none
+   does. The last one is the landing, or the last tread. */
 static size_t guarded(const gb_steps *s, const gb_layout *l) {
     for (size_t i = 0; i < l->count; i++) {
         gb_step st;
         if (gb_lay_step(s, l, i, &st) == GB_OK &&
-            gb_over(st.front.m, gb_guard_height().m))
+            gb_over(gb_larger(st.front.m, st.back.m), gb_guard_height().m))
             return i + 1;
     }
     return 0;

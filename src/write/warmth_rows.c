@@ -1,3 +1,4 @@
+#include "gaugebox/count.h"
 #include "words/words.h"
 #include "write/batch_rows.h"
 
@@ -29,12 +30,20 @@ static void add_flash(gb_builder *b, gb_temp hottest) {
                gb_txt("source", gb_tr(N_("TM 5-852-4"))));
 }
 
+static gb_temp hotter_of(const gb_temperatures *t) {
+    return t->sand.c > t->water.c ? t->sand : t->water;
+}
+
 static void add_sand(gb_builder *b, const gb_temperatures *t, const gb_warmth *w) {
-    if (isnan(w->sand.c))
-        return;
     gb_figure wanted = temp("wanted", t->wanted);
     gb_figure needed = about("needed", w->needed);
     gb_figure water = temp("water", w->water);
+    if (isnan(w->sand.c)) {
+        if (!isnan(w->reached.c))
+            GB_ADD(b, WARMTH_NO_SAND, wanted, needed, water,
+                   about("reached", w->reached));
+        return;
+    }
     /* Thawed sand holds more heat by itself than ice of the same temperature. */
     if (t->frozen && !(w->sand.c > 0))
         GB_ADD(b, WARMTH_THAW, wanted, needed, water);
@@ -60,17 +69,46 @@ static void add_ice(gb_builder *b, const gb_temperatures *t, const gb_warmth *w)
                       gb_tr(N_("Jabbar, Wasit Journal of Engineering Sciences 5(2)"))));
 }
 
+/* The temperature that is wanted must be one that the mix may have; without one, what
+   comes out must. */
+static void add_band(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
+                     const gb_warmth *w) {
+    gb_mix_band band = gb_band_of_mix(&job->weather, p);
+    bool is_wanted = !isnan(job->temperatures.wanted.c);
+    gb_temp value = is_wanted ? job->temperatures.wanted : w->mixed;
+    gb_figure severity = gb_txt("severity", "caution");
+    gb_figure source = gb_txt("source", gb_tr(band.source));
+    gb_figure shown = is_wanted ? temp("value", value) : about("value", value);
+    if (value.c < band.least.c)
+        GB_ADD(b, WARMTH_TOO_COLD, shown, temp("limit", band.least), severity, source);
+    else if (value.c > band.most.c)
+        GB_ADD(b, WARMTH_TOO_WARM, shown, temp("limit", band.most), severity, source);
+}
+
+/* Water as it is stated, where none other is asked for. */
+static void add_hot_water(gb_builder *b, const gb_temperatures *t, const gb_warmth *w) {
+    bool as_stated = w->way == GB_NOT_WANTED || w->way == GB_WARM_ALREADY;
+    if (as_stated && w->batch.water.kg > 0 && gb_over(t->water.c, gb_hottest_water().c))
+        GB_ADD(b, WARMTH_WATER_HOT, temp("value", t->water),
+               temp("limit", gb_hottest_water()), gb_txt("severity", "caution"),
+               gb_txt("source", gb_tr(N_("TMS 602 art. 1.8 C"))));
+}
+
 void gb_add_warmth(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     const gb_temperatures *t = &job->temperatures;
     gb_warmth w;
     if (!gb_warm_batch(job, p, &w))
         return;
+    add_band(b, job, p, &w);
+    add_hot_water(b, t, &w);
     add_as_is(b, t, &w);
     switch (w.way) {
     case GB_NOT_WANTED:
+        add_flash(b, hotter_of(t));
         break;
     case GB_WARM_ALREADY:
         GB_ADD(b, WARMTH_AS_WANTED, temp("wanted", t->wanted));
+        add_flash(b, hotter_of(t));
         break;
     case GB_WARM_BY_WATER:
         GB_ADD(b, WARMTH_WATER, temp("wanted", t->wanted), about("water", w.water));

@@ -125,6 +125,12 @@ void gb_add_after(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
         add_concrete(b, &after, p);
     else if (after.shield != GB_NO_SHIELD)
         add_shield(b, &after);
+    gb_hour frost;
+    bool blankets = after.shield >= GB_BLANKETS;
+    if (!blankets && gb_frost_due(w, &frost))
+        GB_ADD(b, AFTER_FROST, gb_num("value", GB_SHOW_TEMP, frost.air.c),
+               gb_num("limit", GB_SHOW_TEMP, gb_freezing().c),
+               gb_txt("source", gb_tr(N_("common practice"))));
     if (after.fog)
         GB_ADD(b, AFTER_FOG, gb_num("value", GB_SHOW_TEMP, after.hot_value.c),
                gb_num("limit", GB_SHOW_TEMP, after.hot_limit.c),

@@ -16,7 +16,8 @@ import re
 import subprocess
 import sys
 
-ONLY_COUNTED = {("ORDER", "n"), ("BATCH_LINE", "n"), ("LEVEL_BED", "n"), ("C_BED_THIN", "n"),
+ONLY_COUNTED = {("ORDER", "n"), ("ORDER_HOT_WATER", "n"), ("ORDER_HOT_SAND", "n"),
+                ("ORDER_HOT_CEMENT", "n"), ("BATCH_LINE", "n"), ("LEVEL_BED", "n"), ("C_BED_THIN", "n"),
                 ("C_BED_THICK", "n"), ("GUARD", "n"), ("MARK_BLOCK", "n"),
                 ("MARK_BUILT_UP", "n"), ("MARK_BED", "n"), ("MARK_SEAT", "n"),
                 ("MARK_FRONT", "n"), ("MARK_BACK", "n"), ("MARK_LANDING_FRONT", "n"),
@@ -84,11 +85,28 @@ def functions(inputs, slack):
         over = (1.8 * concrete + 32)**2.5 - humidity * (1.8 * air + 32)**2.5
         return over * (1 + 0.4 * wind / 0.44704) * 1e-6 * 0.45359237 / 0.3048**2 / 3600
 
+    # Temperatures in degrees Celsius: ice takes 80 of them to melt.
+    def mix_of_frozen(binder, aggregate, moisture, water, binder_at, aggregate_at, water_at):
+        heat = 0.22 * (binder * binder_at + aggregate * aggregate_at)
+        ice = moisture * (0.5 * aggregate_at - 80)
+        return ((heat + ice + water * water_at)
+                / (0.22 * (binder + aggregate) + moisture + water))
+
+    def water_for_frozen(wanted, binder, aggregate, moisture, water, binder_at, aggregate_at):
+        cold = mix_of_frozen(binder, aggregate, moisture, water, binder_at, aggregate_at, 0)
+        return (wanted - cold) * (0.22 * (binder + aggregate) + moisture + water) / water
+
+    def ice_for(mixed, wanted, binder, aggregate, moisture, water, water_at):
+        return ((mixed - wanted) * (0.22 * (binder + aggregate) + moisture + water)
+                / (water_at + 80))
+
     def of_all(f):
         return lambda *xs: f(*(xs or inputs))
 
     return {"larger": max, "smaller": min, "up": up, "down": down, "near": near,
             "angle_of": math.atan2, "humidity_of": humidity_of, "evaporation": evaporation,
+            "mix_of_frozen": mix_of_frozen, "water_for_frozen": water_for_frozen,
+            "ice_for": ice_for,
              "area_of_corners": of_all(area_of_corners),
             "length_of_corners": of_all(lambda *xs: along_corners(xs, False)),
             "length_around_corners": of_all(lambda *xs: along_corners(xs, True)),
@@ -271,7 +289,7 @@ def check_text(name, text):
         parts = m.group(1).split(" = ")
         if len(parts) < 2 or not re.match(r"-?[\d.]+( |$|;)", parts[-1]) \
                 or re.search(r"[a-z_]+$", parts[-2]) \
-                or re.search(r"(evaporation|humidity_of)\(|80\)", parts[-2]):
+                or re.search(r"(evaporation|humidity_of|frozen|ice_for)\(", parts[-2]):
             continue  # the last two hold in the units of their sources alone
         shown = float(re.match(r"-?[\d.]+", parts[-1]).group())
         count += 1
