@@ -384,6 +384,11 @@ typedef struct gb_stone_take {
     gb_stone_size size;
 } gb_stone_take;
 
+/* Whether a layer lies under all steps of a run together, W (n T + overhang + overlap) in
+   plan, and not under each of them: its dig, its base and its cloth, unless their area or
+   volume is stated. Steps overlap, and what goes beyond goes round them all. */
+bool gb_lies_under_run(const gb_piece *piece, const gb_loose *loose);
+
 /* A layer that no mix fills. */
 typedef struct gb_loose_take {
     const gb_piece *piece;

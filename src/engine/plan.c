@@ -86,6 +86,25 @@ static gb_status take_stones(const gb_job *job, gb_arena *arena, gb_plan *plan) 
     return GB_OK;
 }
 
+bool gb_lies_under_run(const gb_piece *piece, const gb_loose *loose) {
+    bool under = loose->kind == GB_BASE || loose->kind == GB_EXCAVATION ||
+                 loose->kind == GB_GEOTEXTILE;
+    return under && piece->run.at.line != 0 && isnan(loose->area.m2) &&
+           isnan(loose->volume.m3);
+}
+
+static gb_status measure(const gb_job *job, gb_loose_take *t) {
+    const gb_piece *p = t->piece;
+    gb_shape shape = p->shape;
+    size_t count = p->count;
+    if (gb_lies_under_run(p, t->loose)) {
+        double hidden = p->run.overhang.m + p->run.overlap.m;
+        shape.width.m = (double)count * (shape.width.m - hidden) + hidden;
+        count = 1;
+    }
+    return gb_measure_loose(t->loose, &shape, count, gb_job_lying(job), &t->size);
+}
+
 static gb_status take_loose(const gb_job *job, gb_arena *arena, gb_plan *plan) {
     size_t count = 0;
     for (size_t i = 0; i < job->piece_count; i++)
@@ -99,8 +118,7 @@ static gb_status take_loose(const gb_job *job, gb_arena *arena, gb_plan *plan) {
         for (size_t k = 0; k < piece->loose_count; k++) {
             gb_loose_take *t = &takes[plan->loose_count];
             *t = (gb_loose_take){.piece = piece, .loose = &piece->loose[k]};
-            gb_status status = gb_measure_loose(t->loose, &piece->shape, piece->count,
-                                                gb_job_lying(job), &t->size);
+            gb_status status = measure(job, t);
             if (status != GB_OK)
                 return status;
             plan->loose_count++;

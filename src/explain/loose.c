@@ -21,22 +21,46 @@ static const gb_why *of_layer(gb_explainer *x, const gb_about *a, const char *na
 
 /* ---- area -------------------------------------------------------------------------- */
 
-/* Of one piece, with what goes beyond it and, of cloth, up its sides. */
+/* What goes beyond, and of cloth up its sides. */
+static const gb_why *beyond_of(gb_explainer *x, const gb_about *a) {
+    const gb_loose *l = a->loose->loose;
+    const gb_why *beyond = length(x, a, "beyond", &l->beyond);
+    if (l->kind != GB_GEOTEXTILE)
+        return beyond;
+    return GB_WHY(x, "beyond", GB_LENGTH, l->beyond.m + l->turn_up.m, "sum()",
+                  GB_INPUTS(beyond, length(x, a, "turn_up", &l->turn_up)),
+                  .of = a->piece->name);
+}
+
+/* Under a whole run. */
+static const gb_why *under_run(gb_explainer *x, const gb_about *a) {
+    const gb_piece *p = a->piece;
+    const gb_loose_size *s = &a->loose->size;
+    const gb_loose *l = a->loose->loose;
+    double m2 = l->kind == GB_GEOTEXTILE ? s->area.m2 / (1 + l->lap.of_one) : s->area.m2;
+    return GB_WHY(x, "covered", GB_AREA, m2,
+                  "(length + 2 * beyond) * "
+                  "(run_length + overhang + overlap + 2 * beyond)",
+                  GB_INPUTS(gb_why_run_width(x, p), beyond_of(x, a),
+                            gb_why_of_run(x, p, "length"),
+                            length(x, a, "overhang", &p->run.overhang),
+                            length(x, a, "overlap", &p->run.overlap)),
+                  .of = p->name);
+}
+
+/* Of one piece, or under a whole run. */
 static const gb_why *area_of_one(gb_explainer *x, const gb_about *a) {
     const gb_loose *l = a->loose->loose;
     if (!isnan(l->area.m2))
         return of_layer(x, a, "covered", &l->area.m2, GB_AREA);
+    if (gb_lies_under_run(a->piece, l))
+        return under_run(x, a);
     const gb_why *area = gb_why_area(x, a->piece);
     const gb_why *around = gb_why_perimeter(x, a->piece);
     if (area == NULL || around == NULL)
         return NULL;
-    bool cloth = l->kind == GB_GEOTEXTILE;
-    const gb_why *beyond = length(x, a, "beyond", &l->beyond);
-    if (cloth)
-        beyond = GB_WHY(x, "beyond", GB_LENGTH, l->beyond.m + l->turn_up.m, "sum()",
-                        GB_INPUTS(beyond, length(x, a, "turn_up", &l->turn_up)),
-                        .of = a->piece->name);
-    double b = l->beyond.m + (cloth ? l->turn_up.m : 0);
+    const gb_why *beyond = beyond_of(x, a);
+    double b = l->beyond.m + (l->kind == GB_GEOTEXTILE ? l->turn_up.m : 0);
     gb_plan_size s;
     if (gb_measure_shape(&a->piece->shape, (gb_length){0}, (gb_length){0}, &s) != GB_OK)
         return NULL;
@@ -48,6 +72,11 @@ static const gb_why *area_of_one(gb_explainer *x, const gb_about *a) {
 }
 
 const gb_why *gb_why_cloth(gb_explainer *x, const gb_about *a) {
+    if (gb_lies_under_run(a->piece, a->loose->loose))
+        return GB_WHY(
+            x, "cloth", GB_AREA, a->loose->size.area.m2, "covered * (1 + lap)",
+            GB_INPUTS(area_of_one(x, a), share(x, a, "lap", &a->loose->loose->lap)),
+            .of = a->piece->name);
     return GB_WHY(x, "cloth", GB_AREA, a->loose->size.area.m2,
                   "count * covered * (1 + lap)",
                   GB_INPUTS(gb_why_count(x, a->piece), area_of_one(x, a),
@@ -81,6 +110,10 @@ const gb_why *gb_why_loose_net(gb_explainer *x, const gb_about *a) {
             x, "net", GB_VOLUME, m3, "count * volume",
             GB_INPUTS(count, of_layer(x, a, "volume", &l->volume.m3, GB_VOLUME)),
             .of = a->piece->name);
+    if (gb_lies_under_run(a->piece, l))
+        return GB_WHY(x, "net", GB_VOLUME, m3, "covered * depth",
+                      GB_INPUTS(area_of_one(x, a), gb_why_loose_depth(x, a)),
+                      .of = a->piece->name);
     return GB_WHY(x, "net", GB_VOLUME, m3, "count * covered * depth",
                   GB_INPUTS(count, area_of_one(x, a), gb_why_loose_depth(x, a)),
                   .of = a->piece->name);

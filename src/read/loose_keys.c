@@ -30,7 +30,8 @@ static const gb_key LOOSE_KEYS[] = {
      .fallback = "0 in",
      .most = "10 ft",
      .offset = offsetof(gb_loose, beyond),
-     .help = N_("that it goes beyond the piece on each side")},
+     .help = N_("that it goes beyond the piece on each side; of a run, base, excavation "
+                "and cloth lie under all its steps together")},
     {.name = "depth",
      .kind = GB_KEY_QUANTITY,
      .quantity = GB_LENGTH,
