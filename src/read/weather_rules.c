@@ -59,6 +59,14 @@ static void refuse_stated(gb_reader *r, const gb_job *job, const char *key, bool
                   "weather states '%s' and hours, which say it too; take one out", key);
 }
 
+/* A finish at or before the start is of the next day. */
+static int64_t end_of_work(const gb_crew *crew, gb_moment midnight, gb_moment from) {
+    if (isnan(crew->finish.s))
+        return from.s + USUAL_WORK_S;
+    int64_t finish = midnight.s + (int64_t)crew->finish.s;
+    return finish <= from.s ? finish + DAY_S : finish;
+}
+
 /* The offset and the day of the work; false when one of them is not known. */
 static bool read_day(gb_reader *r, gb_job *job) {
     gb_weather *w = &job->weather;
@@ -87,10 +95,7 @@ static bool read_day(gb_reader *r, gb_job *job) {
                    "\"07:00\""));
     else {
         w->from.s = midnight.s + (int64_t)job->crew.start.s;
-        int64_t finish = midnight.s + (int64_t)job->crew.finish.s;
-        bool next_day = job->crew.finish.s <= job->crew.start.s;
-        w->to.s = isnan(job->crew.finish.s) ? w->from.s + USUAL_WORK_S
-                                            : finish + (next_day ? DAY_S : 0);
+        w->to.s = end_of_work(&job->crew, midnight, w->from);
         return placed;
     }
     return false;
