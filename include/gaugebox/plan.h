@@ -273,6 +273,13 @@ typedef struct gb_cold_concrete {
 } gb_cold_concrete;
 gb_cold_concrete gb_concrete_in_cold(gb_length least, gb_temp air);
 
+/* Masonry is cold under 40 F: TMS 602 article 1.8 C; for stone under a slurry, and for
+   hours that do not count, common practice. */
+gb_temp gb_cold_for_masonry(void);
+
+/* Concrete is placed at 95 F at the most (ACI 301, second hand). */
+gb_temp gb_hottest_concrete(void);
+
 /* Cold weather for concrete: the air has fallen below 40 F, or is to within the watch. */
 gb_temp gb_cold_for_concrete(void);
 
@@ -377,6 +384,12 @@ typedef struct gb_supply_need {
     gb_volume loose; /* the same by volume, sand as it bulks; NaN for a blend */
     gb_mass pack;    /* the bag; NaN for what comes loose */
 } gb_supply_need;
+
+/* By which one is found and shown: of its material, or of its blend. */
+const char *gb_supply_name(const gb_supply_need *need);
+const gb_words *gb_supply_title(const gb_supply_need *need);
+/* The whole bags that hold it; NaN for what comes loose. */
+double gb_supply_packs(const gb_supply_need *need);
 
 /* The stone of a piece that states one. */
 typedef struct gb_stone_take {

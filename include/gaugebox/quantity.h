@@ -94,6 +94,9 @@ double gb_to_unit(const gb_unit *unit, double si);
 /* `number` in the unit of that kind and name, in SI: gb_si(GB_TEMP, "F", 40). The name
    must be in the table; NaN otherwise. */
 double gb_si(gb_kind kind, const char *name, double number);
+/* The same of a temperature: limits are in the degrees that their sources print, and
+   equal to the last bit what a job states so. */
+gb_temp gb_fahrenheit(double f);
 
 /* The unit of that name and kind, or NULL. */
 const gb_unit *gb_find_unit(gb_kind kind, const char *name);

@@ -89,6 +89,10 @@ uint64_t gb_stones_digest(const gb_mix_table *table);
 bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diags *diags,
                  gb_job *job) GB_MUST_USE;
 
+/* The path of `name` in the folder of `file`, or `name` when it begins at the root. NULL
+   without memory. */
+const char *gb_path_beside(const char *file, const char *name, gb_arena *arena);
+
 /* Reads hours of weather from a CSV file (RFC 4180): the first row names the columns with
    their units, each row is an hour, and they follow one another. Times without an offset
    of their own are at `offset_s` from UTC. `places` may be NULL. False with every fault

@@ -72,9 +72,6 @@ gb_speed gb_most_wind(const gb_weather *weather);
    weather it is not known how much: zero. */
 gb_hour gb_rain_hour(const gb_weather *weather);
 
-/* Concrete is placed at 95 F at the most (ACI 301, second hand). */
-gb_temp gb_hottest_concrete(void);
-
 /* Rain is looked out for so long after the work: 12 h (UFGS 03301A). */
 gb_duration gb_rain_watch(void);
 /* The first hour of that with rain; its rain is NaN when none is due or known. */

@@ -78,6 +78,14 @@ gb_style gb_run_style(const gb_common *common, gb_system of_job);
 /* The language to print in. */
 const char *gb_run_language(const gb_common *common);
 
+/* Takes the job of a command that knows one alone; a second one ends the program with a
+   usage fault. */
+void gb_take_job(struct argp_state *state, const char *arg, const char **job);
+
+/* What plans take together, bought from a book; false with the faults in the run. */
+bool gb_run_buy(gb_run *run, const gb_plan *plans, size_t count,
+                const gb_price_book *book, gb_buy_list *list);
+
 /* Parses a quantity of an option, or ends the program with a usage fault. */
 double gb_option_quantity(struct argp_state *state, const char *option, gb_kind kind,
                           const char *text);

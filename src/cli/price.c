@@ -1,8 +1,6 @@
 #include "cli/command.h"
 #include "words/words.h"
 
-#include <string.h>
-
 enum { KEY_PRICES = 2001, MOST_JOBS = 1000 };
 
 typedef struct input {
@@ -39,33 +37,16 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
     }
 }
 
-static const char *beside(gb_run *run, const char *job) {
-    const char *slash = strrchr(job, '/');
-    gb_text path;
-    gb_text_init(&path, &run->arena);
-    if (slash != NULL)
-        gb_text_add_bytes(&path, job, (size_t)(slash - job) + 1);
-    gb_text_add(&path, "prices.cfg");
-    run->diags.no_memory = run->diags.no_memory || path.failed;
-    return gb_text_get(&path);
-}
-
 static gb_status write_list(gb_run *run, const input *in, const gb_job *jobs,
                             const gb_plan *plans, const gb_price_book *book) {
-    const gb_supply_need *needs = NULL;
-    size_t count = 0;
     gb_buy_list list;
     gb_sheet sheet;
     const gb_priced priced = {&list, book, plans, in->count};
-    gb_status status = gb_merge_supplies(plans, in->count, &run->arena, &needs, &count);
-    if (status == GB_OK)
-        status = gb_buy(needs, count, book, &run->arena, &list);
-    if (status == GB_OK)
-        status = gb_price_sheet(&priced, gb_run_style(&in->common, jobs[0].units),
-                                &run->arena, &sheet);
-    if (status == GB_OK)
-        status = gb_run_write(run, &in->common, &sheet);
-    return status;
+    if (!gb_run_buy(run, plans, in->count, book, &list))
+        return GB_OK; /* the faults are in the run */
+    gb_status status = gb_price_sheet(&priced, gb_run_style(&in->common, jobs[0].units),
+                                      &run->arena, &sheet);
+    return status == GB_OK ? gb_run_write(run, &in->common, &sheet) : status;
 }
 
 static gb_status price_jobs(gb_run *run, const input *in) {
@@ -76,16 +57,16 @@ static gb_status price_jobs(gb_run *run, const input *in) {
     bool good = true;
     for (size_t i = 0; i < in->count; i++)
         good = gb_run_plan(run, in->jobs[i], &jobs[i], &plans[i]) && good;
-    const char *prices = in->prices != NULL ? in->prices : beside(run, in->jobs[0]);
+    const char *prices = in->prices != NULL
+                             ? in->prices
+                             : gb_path_beside(in->jobs[0], "prices.cfg", &run->arena);
+    if (prices == NULL)
+        return GB_NO_MEMORY;
     gb_price_book book;
     good = gb_read_prices(prices, run->table, &run->arena, &run->diags, &book) && good;
     if (!good)
         return GB_OK; /* the faults are in the run */
-    gb_status status = write_list(run, in, jobs, plans, &book);
-    if (status == GB_NO_MEMORY)
-        return status;
-    gb_report_prices(status, &book, &run->diags);
-    return GB_OK;
+    return write_list(run, in, jobs, plans, &book);
 }
 
 static int run_price(int argc, char **argv) {

@@ -85,6 +85,12 @@ static error_t parse_common(int key, char *arg, struct argp_state *state) {
 const struct argp gb_common_argp = {
     .options = OPTIONS, .parser = parse_common, .argp_domain = GB_DOMAIN};
 
+void gb_take_job(struct argp_state *state, const char *arg, const char **job) {
+    if (*job != NULL)
+        argp_error(state, gb_tr("one job at a time; '%s' is a second one"), arg);
+    *job = arg;
+}
+
 double gb_option_quantity(struct argp_state *state, const char *option, gb_kind kind,
                           const char *text) {
     double value = 0;
@@ -198,4 +204,16 @@ bool gb_run_plan(gb_run *run, const char *file, gb_job *job, gb_plan *plan) {
     const gb_mix *bad_mix = NULL;
     gb_status status = gb_make_plan(job, &run->arena, plan, &bad_mix);
     return gb_report_plan(status, job, bad_mix, &run->diags);
+}
+
+bool gb_run_buy(gb_run *run, const gb_plan *plans, size_t count,
+                const gb_price_book *book, gb_buy_list *list) {
+    const gb_supply_need *needs = NULL;
+    size_t need_count = 0;
+    gb_status status = gb_merge_supplies(plans, count, &run->arena, &needs, &need_count);
+    if (status == GB_OK)
+        status = gb_buy(needs, need_count, book, &run->arena, list);
+    if (status != GB_OK)
+        gb_report_prices(status, book, &run->diags);
+    return status == GB_OK;
 }

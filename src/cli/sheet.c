@@ -13,9 +13,7 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
         state->child_inputs[0] = &in->common;
         return 0;
     case ARGP_KEY_ARG:
-        if (in->job != NULL)
-            argp_error(state, gb_tr("one job at a time; '%s' is a second one"), arg);
-        in->job = arg;
+        gb_take_job(state, arg, &in->job);
         return 0;
     case ARGP_KEY_NO_ARGS:
         argp_error(state, gb_tr("which job? name its file"));

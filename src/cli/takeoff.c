@@ -50,9 +50,7 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
         in->prices = arg;
         return 0;
     case ARGP_KEY_ARG:
-        if (in->job != NULL)
-            argp_error(state, gb_tr("one job at a time; '%s' is a second one"), arg);
-        in->job = arg;
+        gb_take_job(state, arg, &in->job);
         return 0;
     case ARGP_KEY_NO_ARGS:
         argp_error(state, gb_tr("which job? name its file"));
@@ -104,15 +102,8 @@ static bool read_after(gb_run *run, input *in, side *before, side *after) {
 }
 
 static bool price_side(gb_run *run, side *s, const gb_price_book *book) {
-    const gb_supply_need *needs = NULL;
-    size_t count = 0;
-    gb_status status = gb_merge_supplies(&s->plan, 1, &run->arena, &needs, &count);
-    if (status == GB_OK)
-        status = gb_buy(needs, count, book, &run->arena, &s->list);
-    if (status != GB_OK)
-        gb_report_prices(status, book, &run->diags);
     s->priced = (gb_priced){&s->list, book, &s->plan, 1};
-    return status == GB_OK;
+    return gb_run_buy(run, &s->plan, 1, book, &s->list);
 }
 
 static gb_status compare(gb_run *run, input *in) {

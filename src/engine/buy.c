@@ -58,13 +58,9 @@ static bool price_line(const gb_supply_need *need, const gb_pack *pack,
     return true;
 }
 
-static const char *name_of(const gb_supply_need *need) {
-    return need->material != NULL ? need->material->name : need->blend->id;
-}
-
 /* A blend has no loose volume: only a pack by mass is one of it. */
 static bool is_pack_of(const gb_pack *pack, const gb_supply_need *need) {
-    return strcmp(pack->what.text, name_of(need)) == 0 &&
+    return strcmp(pack->what.text, gb_supply_name(need)) == 0 &&
            (need->material != NULL || !isnan(pack->mass.kg));
 }
 

@@ -100,13 +100,13 @@ gb_share gb_most_ice(void) {
 }
 
 gb_temp gb_hottest_water(void) {
-    return (gb_temp){gb_si(GB_TEMP, "F", 140)};
+    return gb_fahrenheit(140);
 }
 
 gb_temp gb_flash_set(void) {
-    return (gb_temp){gb_si(GB_TEMP, "F", 100)};
+    return gb_fahrenheit(100);
 }
 
 gb_temp gb_hottest_aggregate(void) {
-    return (gb_temp){gb_si(GB_TEMP, "F", 150)};
+    return gb_fahrenheit(150);
 }

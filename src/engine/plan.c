@@ -240,6 +240,19 @@ static gb_status plan_mix(const gb_job *job, const gb_mix *mix, double m2_s,
     return keep_cautions(&cautions, &p->need, arena, &p->cautions);
 }
 
+const char *gb_supply_name(const gb_supply_need *need) {
+    return need->material != NULL ? need->material->name : need->blend->id;
+}
+
+const gb_words *gb_supply_title(const gb_supply_need *need) {
+    return need->material != NULL ? &need->material->title : &need->blend->title;
+}
+
+double gb_supply_packs(const gb_supply_need *need) {
+    return isnan(need->pack.kg) ? GB_NONE
+                                : gb_round(need->mass.kg / need->pack.kg, 1, GB_UP);
+}
+
 static gb_status plan_supplies(const gb_job *job, gb_arena *arena, gb_plan *plan) {
     size_t room = 1 + plan->loose_count;
     for (size_t i = 0; i < plan->mix_count; i++)

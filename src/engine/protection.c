@@ -5,22 +5,18 @@
 
 #include <math.h>
 
-static double fahrenheit(double f) {
-    return gb_si(GB_TEMP, "F", f);
-}
-
 static const double HOUR = 3600.0;
 
 /* The edge between cover and blankets, and that to an enclosure, are the colder one's. */
 static gb_shield shield_of(double c, double *limit) {
-    if (!gb_under(c, fahrenheit(40)))
+    if (!gb_under(c, gb_cold_for_masonry().c))
         return GB_NO_SHIELD;
-    gb_shield shield = gb_over(c, fahrenheit(25))   ? GB_COVER
-                       : gb_over(c, fahrenheit(20)) ? GB_BLANKETS
-                                                    : GB_ENCLOSURE;
+    gb_shield shield = gb_over(c, gb_fahrenheit(25).c)   ? GB_COVER
+                       : gb_over(c, gb_fahrenheit(20).c) ? GB_BLANKETS
+                                                         : GB_ENCLOSURE;
     static const double EDGES_F[] = {
         [GB_COVER] = 40, [GB_BLANKETS] = 25, [GB_ENCLOSURE] = 20};
-    *limit = fahrenheit(EDGES_F[shield]);
+    *limit = gb_fahrenheit(EDGES_F[shield]).c;
     return shield;
 }
 

@@ -143,3 +143,7 @@ double gb_si(gb_kind kind, const char *name, double number) {
     const gb_unit *unit = gb_find_unit(kind, name);
     return unit != NULL ? gb_from_unit(unit, number) : GB_NONE;
 }
+
+gb_temp gb_fahrenheit(double f) {
+    return (gb_temp){gb_si(GB_TEMP, "F", f)};
+}

@@ -52,7 +52,7 @@ static void find_way(const gb_temperatures *t, gb_warmth *w) {
         w->way = GB_NOT_WANTED; /* no water is added: nothing to warm */
     else if (gb_over(w->water.c, gb_hottest_water().c))
         heat_sand(t, w);
-    else if (!gb_under(w->water.c, gb_si(GB_TEMP, "F", COLDEST_WATER_F)))
+    else if (!gb_under(w->water.c, gb_fahrenheit(COLDEST_WATER_F).c))
         w->way = GB_WARM_BY_WATER;
     else
         w->way = gb_ice_for(&w->batch, t->wanted, &w->ice) == GB_OK ? GB_WARM_BY_ICE
@@ -84,8 +84,8 @@ gb_mix_band gb_band_of_mix(const gb_weather *weather, const gb_mix_plan *mix) {
     double air = gb_coldest_hour(weather, GB_AT_WORK).air.c;
     bool warmer =
         mix->stuff == GB_AS_GROUT && !isnan(air) && !gb_over(air, gb_freezing().c);
-    return (gb_mix_band){.least = {gb_si(GB_TEMP, "F", warmer ? 70 : 40)},
-                         .most = {gb_si(GB_TEMP, "F", 120)},
+    return (gb_mix_band){.least = gb_fahrenheit(warmer ? 70 : 40),
+                         .most = gb_fahrenheit(120),
                          .source = N_("TMS 602 art. 1.8 C and D")};
 }
 

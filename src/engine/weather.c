@@ -23,18 +23,22 @@ static int64_t end_of(const gb_weather *w, gb_span span) {
     }
 }
 
-/* Hours follow one another, so they are counted off from the first. */
+/* Hours from the first to `s`, those begun counting or not; at most all of them. */
+static size_t hours_to(const gb_hours *all, int64_t s, bool begun) {
+    int64_t since = all->count == 0 ? 0 : s - all->list[0].at.s;
+    if (since <= 0)
+        return 0;
+    int64_t hours = (since + (begun ? HOUR_S - 1 : 0)) / HOUR_S;
+    return hours > (int64_t)all->count ? all->count : (size_t)hours;
+}
+
+/* Hours follow one another without a gap, so they are counted off from the first. */
 gb_hours gb_hours_of(const gb_weather *weather, gb_span span) {
-    gb_hours all = weather->hours;
-    gb_hours part = {.file = all.file, .digest = all.digest};
-    for (size_t i = 0; i < all.count; i++) {
-        const gb_hour *h = &all.list[i];
-        if (h->at.s + HOUR_S <= weather->from.s || h->at.s >= end_of(weather, span))
-            continue;
-        if (part.count == 0)
-            part.list = h;
-        part.count++;
-    }
+    gb_hours part = weather->hours;
+    size_t from = hours_to(&part, weather->from.s, false);
+    size_t to = hours_to(&part, end_of(weather, span), true);
+    part.list = to > from ? part.list + from : NULL;
+    part.count = to > from ? to - from : 0;
     return part;
 }
 
@@ -85,10 +89,6 @@ gb_hour gb_rain_hour(const gb_weather *weather) {
     return stated(weather, weather->air);
 }
 
-gb_temp gb_hottest_concrete(void) {
-    return (gb_temp){gb_si(GB_TEMP, "F", 95)};
-}
-
 gb_duration gb_rain_watch(void) {
     return (gb_duration){12.0 * HOUR_S};
 }
@@ -104,7 +104,7 @@ gb_hour gb_rain_after(const gb_weather *weather) {
 }
 
 gb_temp gb_freezing(void) {
-    return (gb_temp){gb_si(GB_TEMP, "F", 32)};
+    return gb_fahrenheit(32);
 }
 
 bool gb_frost_due(const gb_weather *weather, gb_hour *hour) {

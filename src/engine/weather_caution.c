@@ -5,12 +5,6 @@
 
 #include <math.h>
 
-/* Limits in the units that the sources print, turned into ours by the unit table alone,
-   so that a temperature typed in a job and a limit here are equal to the last bit. */
-static double fahrenheit(double f) {
-    return gb_si(GB_TEMP, "F", f);
-}
-
 static void add_at(gb_caution_list *to, gb_caution_code code, double value, double limit,
                    gb_hour hour) {
     gb_add_caution(to, code, value, limit);
@@ -19,23 +13,27 @@ static void add_at(gb_caution_list *to, gb_caution_code code, double value, doub
 
 /* ---- masonry ----------------------------------------------------------------------- */
 
+gb_temp gb_cold_for_masonry(void) {
+    return gb_fahrenheit(40);
+}
+
 gb_caution_code gb_cold_band(gb_temp air) {
-    if (!gb_under(air.c, fahrenheit(40)))
+    if (!gb_under(air.c, gb_cold_for_masonry().c))
         return GB_CAUTION_CODES;
-    if (gb_over(air.c, fahrenheit(32)))
+    if (gb_over(air.c, gb_freezing().c))
         return GB_C_COLD_40;
-    if (gb_over(air.c, fahrenheit(25)))
+    if (gb_over(air.c, gb_fahrenheit(25).c))
         return GB_C_COLD_32;
-    if (gb_over(air.c, fahrenheit(20)))
+    if (gb_over(air.c, gb_fahrenheit(20).c))
         return GB_C_COLD_25;
     return GB_C_COLD_20;
 }
 
 gb_hot_limits gb_masonry_hot_limits(void) {
-    return (gb_hot_limits){.hot = {fahrenheit(100)},
-                           .hot_windy = {fahrenheit(90)},
-                           .shade = {fahrenheit(115)},
-                           .shade_windy = {fahrenheit(105)},
+    return (gb_hot_limits){.hot = gb_fahrenheit(100),
+                           .hot_windy = gb_fahrenheit(90),
+                           .shade = gb_fahrenheit(115),
+                           .shade_windy = gb_fahrenheit(105),
                            .wind = {gb_si(GB_SPEED, "mph", 8)}};
 }
 
@@ -82,7 +80,7 @@ static void cold_caution(const gb_weather *w, gb_caution_list *to) {
     gb_hour coldest = gb_coldest_hour(w, GB_AT_WORK);
     gb_caution_code cold = gb_cold_band(coldest.air);
     if (cold != GB_CAUTION_CODES)
-        add_at(to, cold, coldest.air.c, fahrenheit(EDGES[cold]), coldest);
+        add_at(to, cold, coldest.air.c, gb_fahrenheit(EDGES[cold]).c, coldest);
 }
 
 /* From 25 F down, wind over 15 mph is kept off; below 20 F an enclosure does that. */
@@ -113,8 +111,12 @@ static void hot_caution(const gb_weather *w, gb_caution_list *to) {
 
 /* ---- concrete ---------------------------------------------------------------------- */
 
+gb_temp gb_hottest_concrete(void) {
+    return gb_fahrenheit(95);
+}
+
 gb_temp gb_cold_for_concrete(void) {
-    return (gb_temp){fahrenheit(40)};
+    return gb_fahrenheit(40);
 }
 
 gb_cold_concrete gb_concrete_in_cold(gb_length least, gb_temp air) {
@@ -124,11 +126,11 @@ gb_cold_concrete gb_concrete_in_cold(gb_length least, gb_temp air) {
     size_t section = 0;
     while (section < 3 && gb_over(least.m, gb_si(GB_LENGTH, "in", EDGES_IN[section])))
         section++;
-    double over = gb_over(air.c, fahrenheit(30))  ? 5
-                  : gb_over(air.c, fahrenheit(0)) ? 10
-                                                  : 15;
-    return (gb_cold_concrete){.placed = {fahrenheit(PLACED_F[section])},
-                              .mixed = {fahrenheit(PLACED_F[section] + over)},
+    double over = gb_over(air.c, gb_fahrenheit(30).c)  ? 5
+                  : gb_over(air.c, gb_fahrenheit(0).c) ? 10
+                                                       : 15;
+    return (gb_cold_concrete){.placed = gb_fahrenheit(PLACED_F[section]),
+                              .mixed = gb_fahrenheit(PLACED_F[section] + over),
                               .drop_c = DROP_F[section] * 5.0 / 9.0};
 }
 
@@ -205,11 +207,11 @@ static void concrete_cautions(const gb_job *job, const gb_mix_plan *mix,
 static void unit_cautions(const gb_weather *w, bool slurry, gb_caution_list *to) {
     double coldest = gb_smaller(w->stone.c, w->block.c);
     /* Freezing itself is frost, so the edge counts, here and in the forecast. */
-    if (!isnan(coldest) && !gb_over(coldest, fahrenheit(32)))
-        gb_add_caution(to, GB_C_UNITS_FROZEN, coldest, fahrenheit(32));
-    else if (gb_under(coldest, fahrenheit(40)))
+    if (!isnan(coldest) && !gb_over(coldest, gb_freezing().c))
+        gb_add_caution(to, GB_C_UNITS_FROZEN, coldest, gb_freezing().c);
+    else if (gb_under(coldest, gb_cold_for_masonry().c))
         gb_add_caution(to, slurry ? GB_C_STONE_COLD : GB_C_UNITS_COLD, coldest,
-                       fahrenheit(40));
+                       gb_cold_for_masonry().c);
 }
 
 static void frost_and_rain(const gb_weather *w, gb_caution_list *to) {

@@ -290,6 +290,7 @@ const gb_why *gb_why_scored(gb_explainer *x);
 
 /* Of the material or blend that a row is about: with waste and dry, and as it lies. */
 const gb_why *gb_why_supply_mass(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_supply_packs(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_supply_lying(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_supply_loose(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_supply_pack(gb_explainer *x, const gb_about *about);

@@ -45,13 +45,6 @@ static const gb_why *net(gb_explainer *x, const gb_about *a) {
     return gb_why_net(x, a->mix);
 }
 
-static const gb_why *packs(gb_explainer *x, const gb_about *a) {
-    const gb_supply_need *s = a->supply;
-    return GB_WHY(x, "packs", GB_PLAIN, gb_round(s->mass.kg / s->pack.kg, 1, GB_UP),
-                  s->material != NULL ? "up(dry / bag, 1)" : "up(batched / bag, 1)",
-                  GB_INPUTS(gb_why_supply_mass(x, a), gb_why_supply_pack(x, a)));
-}
-
 /* Every material as it lies, and all stone. */
 static const gb_why *carried(gb_explainer *x, const gb_about *a) {
     const gb_plan *plan = a->plan;
@@ -94,7 +87,7 @@ static const struct {
     {gb_why_gross, GB_ROW_CHANGE_GROSS, GB_VOLUME},
     {gb_why_bags_needed, GB_ROW_CHANGE_BAGS, GB_PLAIN},
     {gb_why_supply_lying, GB_ROW_CHANGE_SUPPLY, GB_MASS},
-    {packs, GB_ROW_CHANGE_PACKS, GB_PLAIN},
+    {gb_why_supply_packs, GB_ROW_CHANGE_PACKS, GB_PLAIN},
     {gb_why_total_water, GB_ROW_CHANGE_WATER, GB_MASS},
     {carried, GB_ROW_CHANGE_CARRIED, GB_MASS},
     {gb_why_packs, GB_ROW_CHANGE_BUY, GB_PLAIN},

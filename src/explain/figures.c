@@ -338,12 +338,6 @@ static const gb_why *site_bag(gb_explainer *x, const gb_about *a) {
     return m.mix->part_count == 0 ? gb_why_bag(x, &m)
                                   : gb_why_pack(x, m.job, material_of(a));
 }
-static const gb_why *supply_packs(gb_explainer *x, const gb_about *a) {
-    const gb_supply_need *s = a->supply;
-    return GB_WHY(x, "packs", GB_PLAIN, gb_round(s->mass.kg / s->pack.kg, 1, GB_UP),
-                  s->material != NULL ? "up(dry / bag, 1)" : "up(batched / bag, 1)",
-                  GB_INPUTS(gb_why_supply_mass(x, a), gb_why_supply_pack(x, a)));
-}
 static const gb_why *asked_whole(gb_explainer *x, const gb_about *a) {
     return GB_WHY(x, "whole", GB_PLAIN, gb_round(a->question->bags, 1, GB_UP),
                   "up(bags, 1)", GB_INPUTS(gb_why_bags(x, a)));
@@ -486,7 +480,7 @@ WARM_LIMIT(ice_limit, GB_ROW_WARMTH_ICE_ROUGH)
 
 static const gb_why *cold(gb_explainer *x, const gb_about *a) {
     (void)a;
-    return gb_fact(x, "cold", GB_TEMP, gb_si(GB_TEMP, "F", 40),
+    return gb_fact(x, "cold", GB_TEMP, gb_cold_for_masonry().c,
                    N_("TMS 602 art. 1.8 C; for stone under a slurry common practice"));
 }
 static const gb_why *hot(gb_explainer *x, const gb_about *a) {
@@ -787,7 +781,7 @@ static const struct {
     {GB_ROW_NEED_BAGS, "whole", gb_why_whole_bags},
     {GB_ROW_NEED_POT, "water", gb_why_water_used},
     {GB_ROW_SUPPLY_BAGS, "mass", gb_why_supply_lying},
-    {GB_ROW_SUPPLY_BAGS, "packs", supply_packs},
+    {GB_ROW_SUPPLY_BAGS, "packs", gb_why_supply_packs},
     {GB_ROW_SUPPLY_BAGS, "pack", gb_why_supply_pack},
     {GB_ROW_SUPPLY_LOOSE, "mass", gb_why_supply_lying},
     {GB_ROW_SUPPLY_LOOSE, "volume", gb_why_supply_loose},

@@ -5,12 +5,8 @@
 #include <math.h>
 #include <string.h>
 
-static const char *name_of(const gb_supply_need *s) {
-    return s->material != NULL ? s->material->name : s->blend->id;
-}
-
 static bool are_same(const gb_supply_need *a, const gb_supply_need *b) {
-    return strcmp(name_of(a), name_of(b)) == 0;
+    return strcmp(gb_supply_name(a), gb_supply_name(b)) == 0;
 }
 
 /* ---- what one plan takes of one material or blend ---------------------------------- */
@@ -93,7 +89,7 @@ static const gb_why *batched(gb_explainer *x, const gb_plan *plan,
     for (size_t i = 0; i < n; i++)
         kg += all[i] == NULL ? 0 : all[i]->value;
     return GB_WHY(x, "batched", GB_MASS, kg, "sum()", .inputs = all, .input_count = n,
-                  .of = name_of(s));
+                  .of = gb_supply_name(s));
 }
 
 static const gb_why *mass_in(gb_explainer *x, const gb_plan *plan,
@@ -105,7 +101,8 @@ static const gb_why *mass_in(gb_explainer *x, const gb_plan *plan,
     if (waste == NULL)
         return NULL;
     return GB_WHY(x, "dry", GB_MASS, before->value * (1.0 + waste->value),
-                  "batched * (1 + waste)", GB_INPUTS(before, waste), .of = name_of(s));
+                  "batched * (1 + waste)", GB_INPUTS(before, waste),
+                  .of = gb_supply_name(s));
 }
 
 static const gb_why *lying_in(gb_explainer *x, const gb_plan *plan,
@@ -117,7 +114,7 @@ static const gb_why *lying_in(gb_explainer *x, const gb_plan *plan,
     return GB_WHY(x, "as_it_lies", GB_MASS, mass->value * (1.0 + moisture.of_one),
                   "dry * (1 + moisture)",
                   GB_INPUTS(mass, gb_why_moisture(x, plan->job, moisture)),
-                  .of = name_of(s));
+                  .of = gb_supply_name(s));
 }
 
 static const gb_why *loose_in(gb_explainer *x, const gb_plan *plan,
@@ -128,7 +125,8 @@ static const gb_why *loose_in(gb_explainer *x, const gb_plan *plan,
     if (mass == NULL || density == NULL)
         return NULL;
     return GB_WHY(x, "loose", GB_VOLUME, mass->value / density->value,
-                  "dry / loose_density", GB_INPUTS(mass, density), .of = name_of(s));
+                  "dry / loose_density", GB_INPUTS(mass, density),
+                  .of = gb_supply_name(s));
 }
 
 /* ---- over all plans of a buy list -------------------------------------------------- */
@@ -152,7 +150,7 @@ static const gb_why *over_plans(gb_explainer *x, const gb_about *a, const char *
             if (are_same(&p->plans[i].supplies[k], a->supply))
                 all[n++] = in(x, &p->plans[i], &p->plans[i].supplies[k]);
     return GB_WHY(x, name, unit, value, "sum()", .inputs = all, .input_count = n,
-                  .of = name_of(a->supply));
+                  .of = gb_supply_name(a->supply));
 }
 
 const gb_why *gb_why_supply_mass(gb_explainer *x, const gb_about *a) {
@@ -219,15 +217,15 @@ static const gb_why *exact_packs(gb_explainer *x, const gb_about *a) {
     if (!isnan(p->mass.kg)) {
         const gb_why *need = gb_why_supply_lying(x, a);
         return GB_WHY(x, "exact", GB_PLAIN, s->lying.kg / p->mass.kg, "need / pack",
-                      GB_INPUTS(need, pack), .of = name_of(s));
+                      GB_INPUTS(need, pack), .of = gb_supply_name(s));
     }
     return GB_WHY(x, "exact", GB_PLAIN, s->loose.m3 / p->volume.m3, "loose / pack",
-                  GB_INPUTS(gb_why_supply_loose(x, a), pack), .of = name_of(s));
+                  GB_INPUTS(gb_why_supply_loose(x, a), pack), .of = gb_supply_name(s));
 }
 
 const gb_why *gb_why_packs(gb_explainer *x, const gb_about *a) {
     return GB_WHY(x, "packs", GB_PLAIN, (double)a->line->packs, "up(exact, 1)",
-                  GB_INPUTS(exact_packs(x, a)), .of = name_of(a->supply),
+                  GB_INPUTS(exact_packs(x, a)), .of = gb_supply_name(a->supply),
                   .source = CHEAPEST);
 }
 
@@ -243,14 +241,14 @@ const gb_why *gb_why_price(gb_explainer *x, const gb_about *a) {
 const gb_why *gb_why_cost(gb_explainer *x, const gb_about *a) {
     return GB_WHY(x, "cost", GB_MINOR_UNITS, (double)a->line->cost.minor, "packs * price",
                   GB_INPUTS(gb_why_packs(x, a), gb_why_price(x, a)),
-                  .of = name_of(a->supply));
+                  .of = gb_supply_name(a->supply));
 }
 
 const gb_why *gb_why_left(gb_explainer *x, const gb_about *a) {
     return GB_WHY(
         x, "left", GB_MASS, a->line->leftover.kg, "need * larger(0, packs / exact - 1)",
         GB_INPUTS(gb_why_supply_lying(x, a), gb_why_packs(x, a), exact_packs(x, a)),
-        .of = name_of(a->supply));
+        .of = gb_supply_name(a->supply));
 }
 
 /* The costs of all lines, or of those that are taxed. */
@@ -338,4 +336,11 @@ const gb_why *gb_why_total(gb_explainer *x, const gb_about *a) {
 const gb_why *gb_why_missing(gb_explainer *x, const gb_about *a) {
     return gb_fact(x, "missing", GB_PLAIN, (double)a->priced->list->missing,
                    N_("needs that no pack in the price book is for"));
+}
+
+const gb_why *gb_why_supply_packs(gb_explainer *x, const gb_about *a) {
+    const gb_supply_need *s = a->supply;
+    return GB_WHY(x, "packs", GB_PLAIN, gb_supply_packs(s),
+                  s->material != NULL ? "up(dry / bag, 1)" : "up(batched / bag, 1)",
+                  GB_INPUTS(gb_why_supply_mass(x, a), gb_why_supply_pack(x, a)));
 }

@@ -407,10 +407,10 @@ bool gb_read_hours(const char *file, int offset_s, gb_arena *arena, gb_diags *di
         return false;
     const char *lone = lone_return(text);
     if (lone != NULL) {
-        gb_report(
-            diags, file, (int)lines_to(text, lone),
-            "a line ends in a carriage return alone; save the file with ends of lines "
-            "as LF or CR LF");
+        gb_report(diags, file, (int)lines_to(text, lone),
+                  "a line ends in a sign of old machines (carriage return alone); save "
+                  "the file "
+                  "again as plain CSV text");
         return false;
     }
     table t = {.file = file,

@@ -187,3 +187,13 @@ bool gb_load_config(const char *file, gb_arena *arena, gb_diags *diags, config_t
     config_destroy(config);
     return false;
 }
+
+const char *gb_path_beside(const char *file, const char *name, gb_arena *arena) {
+    const char *slash = strrchr(file, '/');
+    gb_text path;
+    gb_text_init(&path, arena);
+    if (name[0] != '/' && slash != NULL)
+        gb_text_add_bytes(&path, file, (size_t)(slash - file) + 1);
+    gb_text_add(&path, name);
+    return path.failed ? NULL : gb_text_get(&path);
+}

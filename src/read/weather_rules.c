@@ -101,17 +101,6 @@ static bool read_day(gb_reader *r, gb_job *job) {
     return false;
 }
 
-/* Beside the job's file, unless it is named from the root. */
-static const char *path_of(gb_reader *r, const char *name) {
-    const char *slash = strrchr(r->file, '/');
-    gb_text path;
-    gb_text_init(&path, r->arena);
-    if (name[0] != '/' && slash != NULL)
-        gb_text_add_bytes(&path, r->file, (size_t)(slash - r->file) + 1);
-    gb_text_add(&path, name);
-    return path.failed ? NULL : gb_text_get(&path);
-}
-
 /* They must hold all that a sheet looks at: the work, and the frost watch. */
 static void check_covered(gb_reader *r, const gb_job *job) {
     const gb_weather *w = &job->weather;
@@ -136,7 +125,7 @@ static void check_hours(gb_reader *r, gb_job *job) {
     refuse_stated(r, job, "humidity", !isnan(w->humidity.of_one));
     refuse_stated(r, job, "rain", w->rain);
     bool known = read_day(r, job);
-    const char *path = path_of(r, w->hours_file);
+    const char *path = gb_path_beside(r->file, w->hours_file, r->arena);
     if (path == NULL) {
         r->diags->no_memory = true;
         return;

@@ -145,7 +145,7 @@ void gb_add_cautions(gb_builder *b, const gb_cautions *cautions, gb_stuff stuff)
 }
 
 void gb_add_care(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
-    gb_figure cold = gb_num("cold", GB_SHOW_TEMP, gb_si(GB_TEMP, "F", 40));
+    gb_figure cold = gb_num("cold", GB_SHOW_TEMP, gb_cold_for_masonry().c);
     if (p->is_slurry)
         GB_ADD(b, ALWAYS_SLURRY, cold);
     else

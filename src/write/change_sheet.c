@@ -2,6 +2,7 @@
 
 #include "gaugebox/count.h"
 
+#include <stddef.h>
 #include <string.h>
 
 /* One figure before and after, and what each is about. */
@@ -90,6 +91,9 @@ static gb_about of_piece(const gb_plan *plan, const gb_piece *piece) {
 /* The first of a list of `count` entries of that size, each beginning with its piece,
    that is of no piece before this one: plans list what they take in the order of the
    pieces. */
+_Static_assert(offsetof(gb_take, piece) == 0, "a take begins with its piece");
+_Static_assert(offsetof(gb_loose_take, piece) == 0, "and one of loose layers");
+_Static_assert(offsetof(gb_stone_take, piece) == 0, "and one of stone");
 static size_t first_of(const void *list, size_t count, size_t size,
                        const gb_piece *piece) {
     size_t low = 0;
@@ -122,15 +126,11 @@ static bool add_take(gb_builder *b, const gb_change *c, const gb_piece *old,
                      const gb_piece *now, gb_layer_kind kind, size_t n) {
     const gb_take *was = take_of(c->before, old, kind, n);
     const gb_take *is = take_of(c->after, now, kind, n);
-    pair p = {.show = GB_SHOW_VOLUME_FINE};
-    if (was != NULL) {
-        p.before = was->net.m3;
-        p.was = (gb_about){.plan = c->before, .piece = old, .take = was};
-    }
-    if (is != NULL) {
-        p.after = is->net.m3;
-        p.is = (gb_about){.plan = c->after, .piece = now, .take = is};
-    }
+    pair p = {GB_SHOW_VOLUME_FINE,
+              was == NULL ? 0 : was->net.m3,
+              is == NULL ? 0 : is->net.m3,
+              {.plan = was == NULL ? NULL : c->before, .piece = old, .take = was},
+              {.plan = is == NULL ? NULL : c->after, .piece = now, .take = is}};
     add(b, GB_ROW_CHANGE_LAYER, gb_txt("name", name_of_either(old, now)),
         gb_row_fig(b, "which", gb_kind_row(b, kind)), &p);
     return was != NULL || is != NULL;
@@ -155,15 +155,11 @@ static bool add_loose(gb_builder *b, const gb_change *c, const gb_piece *old,
                       const gb_piece *now, gb_loose_kind kind, size_t n) {
     const gb_loose_take *was = loose_of(c->before, old, kind, n);
     const gb_loose_take *is = loose_of(c->after, now, kind, n);
-    pair p = {.show = GB_SHOW_VOLUME_FINE};
-    if (was != NULL) {
-        p.before = was->size.net.m3;
-        p.was = (gb_about){.plan = c->before, .piece = old, .loose = was};
-    }
-    if (is != NULL) {
-        p.after = is->size.net.m3;
-        p.is = (gb_about){.plan = c->after, .piece = now, .loose = is};
-    }
+    pair p = {GB_SHOW_VOLUME_FINE,
+              was == NULL ? 0 : was->size.net.m3,
+              is == NULL ? 0 : is->size.net.m3,
+              {.plan = was == NULL ? NULL : c->before, .piece = old, .loose = was},
+              {.plan = is == NULL ? NULL : c->after, .piece = now, .loose = is}};
     add(b, GB_ROW_CHANGE_LOOSE, gb_txt("name", name_of_either(old, now)),
         gb_row_fig(b, "which", gb_loose_row(b, kind)), &p);
     return was != NULL || is != NULL;
@@ -298,33 +294,27 @@ static void add_needs(gb_builder *b, const gb_change *c) {
 
 /* ---- what comes to the site -------------------------------------------------------- */
 
-static const char *name_of(const gb_supply_need *s) {
-    return s->material != NULL ? s->material->name : s->blend->id;
-}
-
 static const gb_supply_need *supply_of(const gb_plan *plan, const char *name) {
     for (size_t i = 0; i < plan->supply_count; i++)
-        if (strcmp(name_of(&plan->supplies[i]), name) == 0)
+        if (strcmp(gb_supply_name(&plan->supplies[i]), name) == 0)
             return &plan->supplies[i];
     return NULL;
 }
 
+/* 0: it is not there, or comes loose. */
 static double packs_of(const gb_supply_need *s) {
-    return s == NULL || isnan(s->pack.kg) ? 0
-                                          : gb_round(s->mass.kg / s->pack.kg, 1, GB_UP);
+    return s == NULL || isnan(s->pack.kg) ? 0 : gb_supply_packs(s);
 }
 
 static void add_supply(gb_builder *b, const gb_change *c, const gb_supply_need *old,
                        const gb_supply_need *now) {
     const gb_supply_need *any = now != NULL ? now : old;
-    const gb_words *title =
-        any->material != NULL ? &any->material->title : &any->blend->title;
     pair p = {.show = GB_SHOW_MASS,
               .before = old == NULL ? 0 : old->lying.kg,
               .after = now == NULL ? 0 : now->lying.kg,
               .was = {.plan = old == NULL ? NULL : c->before, .supply = old},
               .is = {.plan = now == NULL ? NULL : c->after, .supply = now}};
-    gb_figure name = gb_words_fig(b, "name", title);
+    gb_figure name = gb_words_fig(b, "name", gb_supply_title(any));
     add(b, GB_ROW_CHANGE_SUPPLY, name, which(b, GB_ROW_CHANGED_MASS), &p);
     p.show = GB_SHOW_COUNT;
     p.before = packs_of(old);
@@ -349,11 +339,11 @@ static double carried(const gb_plan *plan) {
 static void add_supplies(gb_builder *b, const gb_change *c) {
     for (size_t i = 0; i < c->after->supply_count; i++) {
         const gb_supply_need *now = &c->after->supplies[i];
-        add_supply(b, c, supply_of(c->before, name_of(now)), now);
+        add_supply(b, c, supply_of(c->before, gb_supply_name(now)), now);
     }
     for (size_t i = 0; i < c->before->supply_count; i++) {
         const gb_supply_need *old = &c->before->supplies[i];
-        if (supply_of(c->after, name_of(old)) == NULL)
+        if (supply_of(c->after, gb_supply_name(old)) == NULL)
             add_supply(b, c, old, NULL);
     }
     pair water = {GB_SHOW_WATER_CELL,
@@ -376,7 +366,7 @@ static void add_supplies(gb_builder *b, const gb_change *c) {
 
 static const gb_buy_line *line_of(const gb_priced *priced, const char *name) {
     for (size_t i = 0; i < priced->list->line_count; i++)
-        if (strcmp(name_of(priced->list->lines[i].need), name) == 0)
+        if (strcmp(gb_supply_name(priced->list->lines[i].need), name) == 0)
             return &priced->list->lines[i];
     return NULL;
 }
@@ -416,9 +406,7 @@ static double cost_of(const gb_buy_line *line) {
 static void add_line(gb_builder *b, const gb_change *c, const gb_buy_line *old,
                      const gb_buy_line *now) {
     const gb_supply_need *any = now != NULL ? now->need : old->need;
-    const gb_words *title =
-        any->material != NULL ? &any->material->title : &any->blend->title;
-    gb_figure name = gb_words_fig(b, "name", title);
+    gb_figure name = gb_words_fig(b, "name", gb_supply_title(any));
     pair p = {GB_SHOW_COUNT, old == NULL ? 0 : (double)old->packs,
               now == NULL ? 0 : (double)now->packs,
               of_line(c->before, c->priced_before, old),
@@ -444,10 +432,10 @@ static void add_prices(gb_builder *b, const gb_change *c) {
     const gb_buy_list *old = c->priced_before->list;
     const gb_buy_list *now = c->priced_after->list;
     for (size_t i = 0; i < now->line_count; i++)
-        add_line(b, c, line_of(c->priced_before, name_of(now->lines[i].need)),
+        add_line(b, c, line_of(c->priced_before, gb_supply_name(now->lines[i].need)),
                  &now->lines[i]);
     for (size_t i = 0; i < old->line_count; i++)
-        if (line_of(c->priced_after, name_of(old->lines[i].need)) == NULL)
+        if (line_of(c->priced_after, gb_supply_name(old->lines[i].need)) == NULL)
             add_line(b, c, &old->lines[i], NULL);
     add_sum(b, c, GB_ROW_CHANGE_GOODS, GB_ROW_CHANGED_GOODS, old->goods, now->goods);
     add_sum(b, c, GB_ROW_CHANGE_TAX, GB_ROW_CHANGED_TAX, old->tax, now->tax);

@@ -460,7 +460,7 @@ void gb_add_holds(gb_builder *b, const gb_mix *mix) {
             GB_ADD(b, HOLD_RANGE, what, least,
                    gb_num("most", GB_SHOW_DURATION, h->most.s));
     }
-    GB_ADD(b, HOLD_COLD, gb_num("cold", GB_SHOW_TEMP, gb_si(GB_TEMP, "F", 40)));
+    GB_ADD(b, HOLD_COLD, gb_num("cold", GB_SHOW_TEMP, gb_cold_for_masonry().c));
 }
 
 void gb_add_need_spread(gb_builder *b, const gb_mix_plan *p) {

@@ -8,8 +8,7 @@ static void add_line(gb_builder *b, const gb_buy_line *l, const gb_price_book *b
     const gb_supply_need *n = l->need;
     b->about.line = l;
     b->about.supply = n;
-    const gb_words *title = n->material != NULL ? &n->material->title : &n->blend->title;
-    gb_figure material = gb_words_fig(b, "material", title);
+    gb_figure material = gb_words_fig(b, "material", gb_supply_title(n));
     gb_figure need = gb_num_up("need", GB_SHOW_MASS, n->lying.kg);
     if (l->pack == NULL) {
         GB_ADD(b, NOT_SOLD, need, material);

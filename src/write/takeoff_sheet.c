@@ -91,14 +91,12 @@ static void add_need(gb_builder *b, const gb_mix_plan *p, gb_lying lying) {
 
 static void add_supply(gb_builder *b, const gb_supply_need *s) {
     b->about.supply = s;
-    const gb_words *title = s->material != NULL ? &s->material->title : &s->blend->title;
-    gb_figure material = gb_words_fig(b, "material", title);
+    gb_figure material = gb_words_fig(b, "material", gb_supply_title(s));
     gb_figure mass = gb_num("mass", GB_SHOW_MASS, s->lying.kg);
     if (!isnan(s->pack.kg))
-        GB_ADD(
-            b, SUPPLY_BAGS, material, mass,
-            gb_num("packs", GB_SHOW_COUNT, gb_round(s->mass.kg / s->pack.kg, 1, GB_UP)),
-            gb_num("pack", GB_SHOW_MASS, s->pack.kg));
+        GB_ADD(b, SUPPLY_BAGS, material, mass,
+               gb_num("packs", GB_SHOW_COUNT, gb_supply_packs(s)),
+               gb_num("pack", GB_SHOW_MASS, s->pack.kg));
     else if (s->material != NULL &&
              (s->material->kind == GB_SAND || s->material->kind == GB_COARSE))
         GB_ADD(b, SUPPLY_LOOSE, material, mass,

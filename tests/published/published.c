@@ -369,3 +369,13 @@ gb_volume pub_water_of_bag(pub_table *table, const gb_mix *mix) {
     pub_plan(table, &job);
     return job.plan.water;
 }
+
+gb_weather pub_weather(double air_f, double low_f, double wind_mph) {
+    return (gb_weather){.air = {pub_si(GB_TEMP, "F", air_f)},
+                        .low = {pub_si(GB_TEMP, "F", low_f)},
+                        .stone = {NAN},
+                        .block = {NAN},
+                        .concrete = {NAN},
+                        .humidity = {NAN},
+                        .wind = {pub_si(GB_SPEED, "mph", wind_mph)}};
+}

@@ -98,6 +98,9 @@ void pub_check_range_for(const char *what, const pub_range *range, double got);
 
 /* A number in a unit of the product's table as SI, and back; unknown units abort. */
 double pub_si(gb_kind kind, const char *unit, double number);
+
+/* Weather that is stated for the day; NaN for what is not. */
+gb_weather pub_weather(double air_f, double low_f, double wind_mph);
 double pub_in(gb_kind kind, const char *unit, double si);
 
 /* The shipped mix table. What it lends lives until pub_close. */

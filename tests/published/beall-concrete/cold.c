@@ -58,23 +58,13 @@ Test(published_beall_concrete, by_section_and_air) {
 static const pub_figure DAYS = {"exposed, no load", BEALL_38, PUB_READ, .printed = 3,
                                 .tolerance = 1e-6};
 
-static gb_weather stated(double air_f, double low_f) {
-    return (gb_weather){.air = {pub_si(GB_TEMP, "F", air_f)},
-                        .low = {pub_si(GB_TEMP, "F", low_f)},
-                        .stone = {NAN},
-                        .block = {NAN},
-                        .concrete = {NAN},
-                        .humidity = {NAN},
-                        .wind = {NAN}};
-}
-
 Test(published_beall_concrete, protection) {
     static const struct {
         double low;
         bool cold;
     } LOWS[] = {{40.1, false}, {40, false}, {39.9, true}, {32, true}, {10, true}};
     for (size_t i = 0; i < sizeof LOWS / sizeof LOWS[0]; i++) {
-        gb_weather w = stated(50, LOWS[i].low);
+        gb_weather w = pub_weather(50, LOWS[i].low, NAN);
         gb_protection p = gb_protect(&w, GB_AS_CONCRETE);
         cr_expect((p.shield != GB_NO_SHIELD) == LOWS[i].cold, "%g F", LOWS[i].low);
         pub_check(&DAYS, p.time.s / 86400);

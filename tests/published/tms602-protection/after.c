@@ -11,16 +11,6 @@
 #define HEAT  "Masonry Industry Council (1999); Masonry Magazine, June 2002, p. 33"
 #define TALK  "Mason Contractors Association, cold weather construction"
 
-static gb_weather stated(double air_f, double low_f, double mph) {
-    return (gb_weather){.air = {pub_si(GB_TEMP, "F", air_f)},
-                        .low = {pub_si(GB_TEMP, "F", low_f)},
-                        .stone = {NAN},
-                        .block = {NAN},
-                        .concrete = {NAN},
-                        .humidity = {NAN},
-                        .wind = {pub_si(GB_SPEED, "mph", mph)}};
-}
-
 static const struct {
     double f;
     gb_shield shield;
@@ -34,7 +24,7 @@ static const struct {
 
 Test(published_tms602_protection, mean_of_the_day) {
     for (size_t i = 0; i < sizeof BANDS / sizeof BANDS[0]; i++) {
-        gb_weather w = stated(BANDS[i].f + 6, BANDS[i].f - 6, 0);
+        gb_weather w = pub_weather(BANDS[i].f + 6, BANDS[i].f - 6, 0);
         gb_protection p = gb_protect(&w, GB_AS_MORTAR);
         cr_expect(p.shield == BANDS[i].shield, "%g F (%s)", BANDS[i].f, BANDS[i].source);
         cr_expect(fabs(p.time.s - 24 * 3600.0) < 1e-9, "24 h (%s)", STUDY);
@@ -44,7 +34,7 @@ Test(published_tms602_protection, mean_of_the_day) {
 
 Test(published_tms602_protection, grouted_by_the_minimum) {
     for (size_t i = 0; i < sizeof BANDS / sizeof BANDS[0]; i++) {
-        gb_weather w = stated(BANDS[i].f + 30, BANDS[i].f, 0);
+        gb_weather w = pub_weather(BANDS[i].f + 30, BANDS[i].f, 0);
         gb_protection p = gb_protect(&w, GB_AS_GROUT);
         cr_expect(p.shield == BANDS[i].shield, "%g F (%s)", BANDS[i].f, BANDS[i].source);
         cr_expect(fabs(p.time.s - 48 * 3600.0) < 1e-9, "48 h (%s)", STUDY);
@@ -57,7 +47,7 @@ static const pub_figure MEAN = {"40 and 20 F", TALK, PUB_DERIVED, .printed = 30,
                                 .tolerance = 1e-6};
 
 Test(published_tms602_protection, mean_daily_temperature) {
-    gb_weather w = stated(40, 20, 0);
+    gb_weather w = pub_weather(40, 20, 0);
     pub_check(&MEAN, pub_in(GB_TEMP, "F", gb_mean_daily(&w).c));
 }
 
@@ -72,7 +62,7 @@ static const struct {
 
 Test(published_tms602_protection, fog_spray) {
     for (size_t i = 0; i < sizeof FOG / sizeof FOG[0]; i++) {
-        gb_weather w = stated(FOG[i].f + 10, FOG[i].f - 10, FOG[i].mph);
+        gb_weather w = pub_weather(FOG[i].f + 10, FOG[i].f - 10, FOG[i].mph);
         cr_expect(gb_protect(&w, GB_AS_MORTAR).fog == FOG[i].fog, "%g F, %g mph (%s)",
                   FOG[i].f, FOG[i].mph, HEAT);
         cr_expect(!gb_protect(&w, GB_AS_CONCRETE).fog, "concrete is kept wet");

@@ -50,6 +50,35 @@ Test(hours, each_span_holds_its_own) {
     cr_expect(gb_hours_of(w, GB_AT_WORK).list[0].at.s == w->from.s - 1800);
 }
 
+/* An hour belongs to a span that it touches: looked for one by one, whenever work begins.
+ */
+Test(hours, spans_are_what_a_search_finds) {
+    static const int64_t LENGTHS_H[] = {0, 24, 48, 72};
+    fx_random r = fx_seeded(66);
+    for (size_t k = 0; k < 10 * RUNS; k++) {
+        span_of_hours s;
+        random_hours(&s, &r, 20, 100);
+        gb_weather *w = &s.f.job.weather;
+        w->from.s = (int64_t)fx_between(&r, -30 * 3600, (HOURS + 30) * 3600);
+        w->from.s -= k % 2 == 0 ? w->from.s % 3600 : 0;
+        w->to.s = w->from.s + (int64_t)fx_between(&r, 60, 20 * 3600);
+        for (gb_span span = GB_AT_WORK; span <= GB_WATCH; span++) {
+            int64_t end =
+                span == GB_AT_WORK ? w->to.s : w->from.s + LENGTHS_H[span] * 3600;
+            const gb_hour *first = NULL;
+            size_t count = 0;
+            for (size_t i = 0; i < HOURS; i++)
+                if (s.hours[i].at.s + 3600 > w->from.s && s.hours[i].at.s < end) {
+                    first = first == NULL ? &s.hours[i] : first;
+                    count++;
+                }
+            gb_hours found = gb_hours_of(w, span);
+            cr_assert(found.count == count && found.list == first,
+                      "run %zu, span %d: %zu, not %zu", k, span, found.count, count);
+        }
+    }
+}
+
 Test(hours, the_extremes_are_those_of_the_span) {
     fx_random r = fx_seeded(62);
     for (size_t k = 0; k < RUNS; k++) {
