@@ -2,6 +2,7 @@
 #ifndef GAUGEBOX_JOB_H
 #define GAUGEBOX_JOB_H
 
+#include "gaugebox/crew.h"
 #include "gaugebox/layer.h"
 #include "gaugebox/lift.h"
 #include "gaugebox/loose.h"
@@ -18,29 +19,8 @@ typedef struct gb_site {
     const char *place;     /* where it is, for the one who calls for help */
     const char *emergency; /* whom to call */
     const char *rinse;     /* where the rinse water is */
+    const char *washout;   /* where mixer and tools are washed out */
 } gb_site;
-
-typedef enum gb_mixer_kind { GB_PADDLE, GB_DRUM, GB_BARROW } gb_mixer_kind;
-
-typedef struct gb_mixer {
-    gb_mixer_kind kind;
-    gb_volume usable; /* of wet mix, not the drum's own size */
-    gb_mass most;     /* with water; NaN when not stated */
-} gb_mixer;
-
-/* How fast the crew places a bed; one of the three is stated, the others are NaN. */
-typedef struct gb_pace {
-    double treads_s;
-    double m2_s;
-    double m3_s;
-    int line;
-} gb_pace;
-
-typedef struct gb_crew {
-    gb_mixer mixer;
-    gb_pace pace;
-    gb_duration start, finish; /* since midnight */
-} gb_crew;
 
 /* Which faces a slurry goes on. */
 typedef enum gb_faces { GB_BACK, GB_BED_FACE, GB_BOTH_FACES } gb_faces;
@@ -126,6 +106,7 @@ typedef struct gb_job {
     gb_system units;
     gb_site site;
     gb_crew crew;
+    gb_site_water water;
     gb_gauge gauge;
     gb_sand_pile sand;
     gb_weather weather;

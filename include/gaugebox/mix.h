@@ -138,11 +138,23 @@ typedef struct gb_label {
     gb_origin at;
 } gb_label;
 
+/* The trade's order: what is built on comes first. */
+typedef enum gb_stage {
+    GB_FOOTING_STAGE, /* slabs, and what fills a footing */
+    GB_BLOCK_STAGE,
+    GB_CORE_STAGE,
+    GB_PARGE_STAGE,
+    GB_SETTING_STAGE, /* beds with their slurry */
+    GB_JOINT_STAGE,   /* joints and pointing */
+    GB_STAGES
+} gb_stage;
+
 /* A time to wait: which activity, from when on. */
 typedef struct gb_hold {
     gb_words what;
     gb_duration least;
     gb_duration most; /* NaN when there is no upper end */
+    unsigned before;  /* bit 1 << gb_stage for each stage that waits for it */
 } gb_hold;
 
 /* Which keys of a mix one entry states: the mix's own, or one that it is like. */

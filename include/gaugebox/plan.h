@@ -69,6 +69,9 @@ bool gb_usual_cores(const gb_layer *layer);
 gb_status gb_take_off(const gb_piece *piece, const gb_layer *layer,
                       gb_take *take) GB_MUST_USE;
 
+/* The stage of the work that a layer belongs to. */
+gb_stage gb_stage_of(const gb_take *take);
+
 /* ---- gather: the need of each mix ------------------------------------------------ */
 
 typedef struct gb_need {
@@ -79,7 +82,7 @@ typedef struct gb_need {
     gb_volume spread;   /* one standard error of gross, from measured depths */
     double bags;        /* of the mix's recipe, unrounded: gross / yield */
     double bags_spread; /* one standard deviation of them, from depths and yield */
-    const gb_take *const *takes;
+    const gb_take *const *takes; /* stage by stage, in each in the order of the job */
     size_t take_count;
 } gb_need;
 
@@ -101,15 +104,31 @@ typedef struct gb_stretch {
 
 typedef struct gb_batch {
     double bags;
+    gb_duration time; /* to place it as it is covered; NaN when the pace does not say */
     const gb_stretch *stretches;
     size_t stretch_count;
 } gb_batch;
 
+/* The batches of one stage. Hours or days lie between stages, so each is mixed for by
+   itself. */
+typedef struct gb_stage_batches {
+    gb_stage stage;
+    size_t first_take, take_count; /* of the need's */
+    gb_volume gross;
+    double bags_needed;
+    size_t bags_whole;
+    size_t first, count; /* of the batches */
+    double last_needed;  /* see below */
+} gb_stage_batches;
+
 typedef struct gb_batching {
-    double most_bags;   /* one batch may hold this many */
-    gb_limit limit;     /* because of this */
-    double bags_needed; /* gross / yield, unrounded */
-    size_t bags_whole;  /* counted up */
+    const gb_mixer *mixer; /* that the mix goes into */
+    double most_bags;      /* one batch may hold this many */
+    gb_limit limit;        /* because of this */
+    double bags_needed;    /* gross / yield, unrounded */
+    size_t bags_whole;     /* counted up, stage by stage */
+    const gb_stage_batches *stages;
+    size_t stage_count;
     const gb_batch *batches;
     size_t batch_count;
     double bags_gauged;        /* sum of the batches; the need when there are none */
@@ -132,6 +151,24 @@ typedef struct gb_first_check {
     gb_volume gross; /* needed in all */
     double bags;     /* the same in bags */
 } gb_first_check;
+
+/* How fast a kind of layer is placed, as an area or as a volume in a second; NaN where
+   the job does not say. */
+typedef struct gb_rate {
+    double m2_s, m3_s;
+} gb_rate;
+
+/* The area of one piece that is placed: what is bedded, or the face that is parged; NaN
+   for layers without one. */
+gb_area gb_placed_area(const gb_take *take);
+
+/* The time that so many pieces of a take need, waste counted in; NaN without a pace. */
+gb_duration gb_time_of(const gb_take *take, gb_share waste, const gb_rate *rates,
+                       double pieces);
+
+/* True when all that a batch covers is placed by one and the same volume in an hour: then
+   all that it makes counts. */
+bool gb_by_one_volume(const gb_batch *batch, const gb_rate *rates);
 
 /* ---- slurry: pots, never bags ---------------------------------------------------- */
 
@@ -347,6 +384,11 @@ typedef struct gb_mix_plan {
     gb_cautions cautions;
 } gb_mix_plan;
 
+/* Of a mix's life, the time from first water until a batch is turned out, and what is left
+   to place it. */
+gb_duration gb_wet_mixing(const gb_mix *mix);
+gb_duration gb_life_to_place(const gb_mix_plan *mix);
+
 /* False without stated temperatures, or when no batch is mixed. Water is warmed to 140 F
    at the most, and cooled to 35 F; see heat.h. */
 bool gb_warm_batch(const gb_job *job, const gb_mix_plan *mix, gb_warmth *warmth);
@@ -411,6 +453,7 @@ typedef struct gb_loose_take {
 
 typedef struct gb_plan {
     const gb_job *job;
+    gb_rate rates[GB_LAYER_KINDS];
     uint64_t digest; /* of the job, its mixes and the program's version */
     const gb_take *takes;
     size_t take_count;
@@ -461,9 +504,9 @@ const gb_own_label *gb_job_label(const gb_job *job, const gb_mix *mix);
    the job's units; NaN for what comes loose. */
 gb_mass gb_job_pack(const gb_job *job, const gb_material *material);
 
-/* The area that the crew covers in a second; NaN when the job states no pace or one by
-   volume. GB_NO_PACE when the pace counts treads and the job has none. */
-gb_status gb_job_area_pace(const gb_job *job, double *m2_s) GB_MUST_USE;
+/* The area that is covered in a second at a pace; NaN when it is none or one by volume.
+   GB_NO_PACE when it counts treads and the job has none. */
+gb_status gb_area_pace(const gb_job *job, const gb_pace *pace, double *m2_s) GB_MUST_USE;
 
 /* Plans a whole job. Everything in the plan lives in the arena; the job must outlive it.
    On a fault *bad_mix names the mix it concerns (or NULL). */

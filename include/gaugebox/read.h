@@ -135,6 +135,10 @@ bool gb_read_prices(const char *file, gb_mix_table *table, gb_arena *arena,
 bool gb_report_plan(gb_status status, const gb_job *job, const gb_mix *bad_mix,
                     gb_diags *diags);
 
+/* Reports what a job does not tell and its days need: a start, the pace of each kind of
+   layer. True when nothing is missing. */
+bool gb_report_no_days(const gb_plan *plan, gb_diags *diags);
+
 /* Reports why a buy list could not be made, as a fault of the price book. */
 void gb_report_prices(gb_status status, const gb_price_book *book, gb_diags *diags);
 

@@ -6,6 +6,7 @@
 
 #include "gaugebox/buy.h"
 #include "gaugebox/count.h"
+#include "gaugebox/day.h"
 #include "gaugebox/read.h"
 
 /* How a figure is shown; its value is in SI units. */
@@ -134,6 +135,10 @@ struct gb_about {
     const gb_choice *choice;
     size_t step; /* from 0 */
     gb_step_rule rule;
+    const gb_timetable *table;
+    const gb_load *load;
+    const gb_stage_plan *work;
+    size_t number; /* of a break, from 0 */
 };
 
 struct gb_row {
@@ -150,8 +155,8 @@ typedef struct gb_block {
 } gb_block;
 
 typedef struct gb_sheet {
-    const char
-        *kind; /* "sheet", "takeoff", "price", "change", "steps", "mixes" or "mix" */
+    const char *kind; /* "sheet", "day", "takeoff", "price", "change", "steps", "mixes" or
+                         "mix" */
     gb_system system;
     const char *language; /* of the texts that it holds, and that writers use */
     const gb_block *blocks;
@@ -170,6 +175,10 @@ gb_status gb_batch_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
                          gb_sheet *sheet) GB_MUST_USE;
 gb_status gb_takeoff_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
                            gb_sheet *sheet) GB_MUST_USE;
+
+/* The days of a plan. */
+gb_status gb_day_sheet(const gb_plan *plan, const gb_timetable *table, gb_style style,
+                       gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
 
 /* A buy list, and what it was made from. */
 typedef struct gb_priced {

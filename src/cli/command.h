@@ -43,6 +43,7 @@ typedef struct gb_command {
 } gb_command;
 
 extern const gb_command gb_sheet_command;
+extern const gb_command gb_day_command;
 extern const gb_command gb_takeoff_command;
 extern const gb_command gb_price_command;
 extern const gb_command gb_mix_command;

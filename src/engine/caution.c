@@ -203,30 +203,30 @@ static double wet_mass(const gb_recipe *r) {
 }
 
 /* Not even an eighth of a bag can be batched. */
-static void no_batch_caution(const gb_job *job, const gb_mix_plan *mix,
-                             gb_caution_list *to) {
+static void no_batch_caution(const gb_mix_plan *mix, gb_caution_list *to) {
     const gb_batching *b = &mix->batching;
+    double mixing = gb_wet_mixing(mix->need.mix).s;
     if (b->limit == GB_LIMIT_MASS)
-        gb_add_caution(to, GB_C_MIXER_TOO_WEAK, job->crew.mixer.most.kg,
+        gb_add_caution(to, GB_C_MIXER_TOO_WEAK, b->mixer->most.kg,
                        wet_mass(&mix->recipe) / 8.0);
     else if (b->limit == GB_LIMIT_TIME)
-        gb_add_caution(to, GB_C_LIFE_TOO_SHORT, b->bag_time.s / 8.0, mix->life.s);
+        gb_add_caution(to, GB_C_LIFE_TOO_SHORT, mixing + b->bag_time.s / 8.0,
+                       mix->life.s);
     else
-        gb_add_caution(to, GB_C_MIXER_TOO_SMALL, job->crew.mixer.usable.m3,
+        gb_add_caution(to, GB_C_MIXER_TOO_SMALL, gb_usable(b->mixer).m3,
                        mix->recipe.yield.m3 / 8.0);
 }
 
 /* Part bags by mass, and why; nothing when the need itself is that small. */
-static void part_bag_caution(const gb_job *job, const gb_mix_plan *mix,
-                             gb_caution_list *to) {
+static void part_bag_caution(const gb_mix_plan *mix, gb_caution_list *to) {
     const gb_batching *b = &mix->batching;
+    double mixing = gb_wet_mixing(mix->need.mix).s;
     if (b->limit == GB_LIMIT_TIME)
-        gb_add_caution(to, GB_C_LIFE_SHORT, b->bag_time.s, mix->life.s);
+        gb_add_caution(to, GB_C_LIFE_SHORT, mixing + b->bag_time.s, mix->life.s);
     else if (b->limit == GB_LIMIT_MASS)
-        gb_add_caution(to, GB_C_MIXER_WEAK, job->crew.mixer.most.kg,
-                       wet_mass(&mix->recipe));
+        gb_add_caution(to, GB_C_MIXER_WEAK, b->mixer->most.kg, wet_mass(&mix->recipe));
     else if (b->limit == GB_LIMIT_VOLUME)
-        gb_add_caution(to, GB_C_MIXER_SMALL, job->crew.mixer.usable.m3,
+        gb_add_caution(to, GB_C_MIXER_SMALL, gb_usable(b->mixer).m3,
                        mix->recipe.yield.m3);
 }
 
@@ -335,9 +335,9 @@ void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list
         return;
     gauge_cautions(job, mix, to);
     if (b->batch_count == 0)
-        no_batch_caution(job, mix, to);
+        no_batch_caution(mix, to);
     else if (b->part_bags)
-        part_bag_caution(job, mix, to);
+        part_bag_caution(mix, to);
     if (b->part_bags && gb_is_coloured(mix->need.mix))
         gb_add_caution(to, GB_C_COLOUR_PARTS, GB_NONE, GB_NONE);
     if (isnan(b->time_to_place.s) && b->batch_count > 0)

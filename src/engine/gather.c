@@ -11,6 +11,37 @@ static double waste_of(const gb_job *job, const char *name) {
     return 0;
 }
 
+gb_stage gb_stage_of(const gb_take *take) {
+    switch (take->layer->kind) {
+    case GB_SLAB:
+        return GB_FOOTING_STAGE;
+    case GB_BLOCK:
+        return GB_BLOCK_STAGE;
+    case GB_CORE:
+        return GB_CORE_STAGE;
+    case GB_PARGE:
+        return GB_PARGE_STAGE;
+    case GB_JOINT:
+    case GB_POINTING:
+        return GB_JOINT_STAGE;
+    case GB_VOLUME_LAYER:
+        return take->piece->kind == GB_FOOTING ? GB_FOOTING_STAGE : GB_SETTING_STAGE;
+    default:
+        return GB_SETTING_STAGE;
+    }
+}
+
+/* Those of the mix, stage by stage. */
+static size_t list_takes(const gb_mix *mix, const gb_take *takes, size_t take_count,
+                         gb_stage stage, const gb_take **list) {
+    size_t n = 0;
+    for (size_t i = 0; i < take_count; i++)
+        if (gb_stage_of(&takes[i]) == stage &&
+            strcmp(takes[i].layer->mix.text, mix->id) == 0)
+            list[n++] = &takes[i];
+    return n;
+}
+
 /* One standard error of a take's volume. */
 static double spread_of(const gb_take *take) {
     return take->net.m3 * take->spread.of_one;
@@ -27,12 +58,11 @@ gb_status gb_gather(const gb_job *job, const gb_mix *mix, const gb_take *takes,
         return GB_NO_MEMORY;
     gb_need n = {.mix = mix, .takes = list, .waste = {waste_of(job, mix->id)}};
     double squares = 0;
-    for (size_t i = 0; i < take_count; i++) {
-        if (strcmp(takes[i].layer->mix.text, mix->id) != 0)
-            continue;
-        list[n.take_count++] = &takes[i];
-        n.net.m3 += takes[i].net.m3;
-        squares += spread_of(&takes[i]) * spread_of(&takes[i]);
+    for (gb_stage stage = GB_FOOTING_STAGE; stage < GB_STAGES; stage++)
+        n.take_count += list_takes(mix, takes, take_count, stage, &list[n.take_count]);
+    for (size_t i = 0; i < n.take_count; i++) {
+        n.net.m3 += list[i]->net.m3;
+        squares += spread_of(list[i]) * spread_of(list[i]);
     }
     n.gross.m3 = n.net.m3 * (1.0 + n.waste.of_one);
     n.spread.m3 = sqrt(squares) * (1.0 + n.waste.of_one);

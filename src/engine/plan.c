@@ -29,8 +29,7 @@ static bool can_be_gauged(const gb_job *job) {
     return isfinite(bulking) && bulking >= 0 && isfinite(one) && one > 0;
 }
 
-gb_status gb_job_area_pace(const gb_job *job, double *m2_s) {
-    const gb_pace *pace = &job->crew.pace;
+gb_status gb_area_pace(const gb_job *job, const gb_pace *pace, double *m2_s) {
     if (isnan(pace->treads_s)) {
         *m2_s = pace->m2_s;
         return GB_OK;
@@ -43,6 +42,21 @@ gb_status gb_job_area_pace(const gb_job *job, double *m2_s) {
         return GB_OK;
     }
     return GB_NO_PACE;
+}
+
+/* What the job's paces come to for each kind of layer. */
+static gb_status find_rates(const gb_job *job, gb_rate rates[GB_LAYER_KINDS]) {
+    for (gb_layer_kind kind = GB_BED; kind < GB_LAYER_KINDS; kind++) {
+        const gb_pace *pace = gb_pace_of(&job->crew, kind);
+        rates[kind] = (gb_rate){GB_NONE, GB_NONE};
+        if (pace == NULL)
+            continue;
+        rates[kind].m3_s = pace->m3_s;
+        gb_status status = gb_area_pace(job, pace, &rates[kind].m2_s);
+        if (status != GB_OK)
+            return status;
+    }
+    return GB_OK;
 }
 
 static gb_status take_all(const gb_job *job, gb_arena *arena, gb_plan *plan) {
@@ -221,15 +235,16 @@ static gb_status gauge_mix(const gb_job *job, const gb_mix *mix, gb_arena *arena
     return GB_OK;
 }
 
-static gb_status plan_mix(const gb_job *job, const gb_mix *mix, double m2_s,
-                          gb_arena *arena, gb_plan *plan, gb_mix_plan *p) {
+static gb_status plan_mix(const gb_job *job, const gb_mix *mix, gb_arena *arena,
+                          const gb_plan *plan, gb_mix_plan *p) {
     gb_status status = gauge_mix(job, mix, arena, plan, p);
     if (status == GB_OK && p->is_slurry)
-        status = gb_size_pots(job, p, m2_s, arena, &p->pots, &p->pot_count);
+        status = gb_size_pots(job, p, plan->rates[GB_SLURRY].m2_s, arena, &p->pots,
+                              &p->pot_count);
     if (status == GB_TOO_WET)
         status = GB_OK; /* a caution says it, and no pot is mixed */
     if (status == GB_OK && !p->is_slurry) {
-        status = gb_size_batches(job, p, m2_s, arena, &p->batching);
+        status = gb_size_batches(job, p, plan->rates, arena, &p->batching);
         gb_check_first(p, &p->first_check);
     }
     if (status != GB_OK)
@@ -286,11 +301,10 @@ static uint64_t digest_of(const gb_job *job) {
 gb_status gb_make_plan(const gb_job *job, gb_arena *arena, gb_plan *plan,
                        const gb_mix **bad_mix) {
     gb_plan p = {.job = job, .digest = digest_of(job)};
-    double m2_s = GB_NONE;
     *bad_mix = NULL;
     if (!can_be_gauged(job))
         return GB_NOT_POSITIVE;
-    gb_status status = gb_job_area_pace(job, &m2_s);
+    gb_status status = find_rates(job, p.rates);
     if (status == GB_OK)
         status = take_all(job, arena, &p);
     if (status == GB_OK)
@@ -304,7 +318,7 @@ gb_status gb_make_plan(const gb_job *job, gb_arena *arena, gb_plan *plan,
         return GB_NO_MEMORY;
     p.mixes = mixes;
     for (size_t i = 0; i < job->mix_count; i++) {
-        status = plan_mix(job, job->mixes[i], m2_s, arena, &p, &mixes[i]);
+        status = plan_mix(job, job->mixes[i], arena, &p, &mixes[i]);
         if (status != GB_OK) {
             *bad_mix = job->mixes[i];
             return status;

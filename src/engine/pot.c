@@ -29,8 +29,8 @@ static gb_status fill_pot(const gb_mix_plan *mix, const gb_take *take, double pi
     return gb_count_up(take->units, pieces, &pot->count);
 }
 
-/* The part of a single piece, such as a landing, that one pot covers: as equal parts as
-   the life in the pot allows. */
+/* The part of one piece, such as a landing, that one pot covers: as equal parts as the
+   life in the pot allows. */
 static gb_status stretch_of(const gb_take *take, double area_in_life, double *part) {
     double area = isnan(area_in_life) ? USUAL_POT_M2 : area_in_life;
     size_t count = 0;
@@ -40,10 +40,15 @@ static gb_status stretch_of(const gb_take *take, double area_in_life, double *pa
     return status;
 }
 
+/* A tread takes longer to cover than a pot lives: it takes several pots. */
+static bool slower_than_life(const gb_take *take, double area_in_life) {
+    return !isnan(area_in_life) && gb_over(take->area.m2 / area_in_life, 1.0);
+}
+
 gb_status gb_size_pots(const gb_job *job, const gb_mix_plan *mix, double m2_s,
                        gb_arena *arena, const gb_pot **pots, size_t *count) {
     gb_share moisture = gb_job_moisture(job);
-    gb_pot *list = gb_arena_take(arena, 2 * mix->need.take_count, sizeof *list);
+    gb_pot *list = gb_arena_take(arena, 3 * mix->need.take_count, sizeof *list);
     if (list == NULL)
         return GB_NO_MEMORY;
     double area_in_life = m2_s * mix->life.s;
@@ -58,7 +63,14 @@ gb_status gb_size_pots(const gb_job *job, const gb_mix_plan *mix, double m2_s,
                 status = fill_pot(mix, take, part, area_in_life, moisture, &list[n++]);
             continue;
         }
-        status = fill_pot(mix, take, 1.0, area_in_life, moisture, &list[n++]);
+        if (slower_than_life(take, area_in_life)) {
+            double part = 1.0;
+            status = stretch_of(take, area_in_life, &part);
+            if (status == GB_OK)
+                status = fill_pot(mix, take, part, area_in_life, moisture, &list[n++]);
+        }
+        if (status == GB_OK)
+            status = fill_pot(mix, take, 1.0, area_in_life, moisture, &list[n++]);
         if (status == GB_OK)
             status = fill_pot(mix, take, MOST_TREADS, area_in_life, moisture, &list[n++]);
     }

@@ -42,6 +42,7 @@ static const gb_unit UNITS[] = {
     UNIT("ft3/100 ft2", GB_MORTAR_RATE, FOOT3, 100.0 * FOOT2),
     UNIT("ft3/ft2", GB_MORTAR_RATE, FOOT3, FOOT2),
     UNIT("ft3/h", GB_VOLUME_PACE, FOOT3, 3600.0),
+    UNIT("L/h", GB_VOLUME_PACE, 0.001, 3600.0),
     UNIT("g", GB_MASS, 1.0, 1000.0),
     UNIT("gal", GB_VOLUME, GALLON, 1.0),
     UNIT("h", GB_DURATION, 3600.0, 1.0),

@@ -21,42 +21,111 @@ const gb_why *gb_why_bags_needed(gb_explainer *x, const gb_about *a) {
                   GB_INPUTS(gb_why_gross(x, a), gb_why_yield(x, &m)), .of = id_of(a));
 }
 
-const gb_why *gb_why_whole_bags(gb_explainer *x, const gb_about *a) {
-    return GB_WHY(x, "whole", GB_PLAIN, (double)a->mix->batching.bags_whole,
-                  "up(bags_needed, 1)", GB_INPUTS(gb_why_bags_needed(x, a)),
-                  .of = id_of(a));
+/* The stage that a batch belongs to; the last one of the mix when there are no batches.
+ */
+static const gb_stage_batches *stage_of(const gb_about *a, size_t batch) {
+    const gb_batching *b = &a->mix->batching;
+    size_t i = 0;
+    while (i + 1 < b->stage_count && batch >= b->stages[i].first + b->stages[i].count)
+        i++;
+    return &b->stages[i];
+}
+
+/* What one stage takes of a mix that several take of. */
+static const gb_why *stage_gross(gb_explainer *x, const gb_about *a,
+                                 const gb_stage_batches *s) {
+    const gb_need *n = &a->mix->need;
+    const gb_why **nets = gb_arena_take(x->arena, s->take_count, sizeof(const gb_why *));
+    if (nets == NULL) {
+        x->failed = true;
+        return NULL;
+    }
+    double net = 0;
+    for (size_t i = 0; i < s->take_count; i++) {
+        nets[i] = gb_why_net_of(x, n->takes[s->first_take + i]);
+        net += n->takes[s->first_take + i]->net.m3;
+    }
+    const gb_why *sum = GB_WHY(x, "net", GB_VOLUME, net, "sum()", .inputs = nets,
+                               .input_count = s->take_count, .of = id_of(a));
+    return GB_WHY(x, "gross", GB_VOLUME, s->gross.m3, "net * (1 + waste)",
+                  GB_INPUTS(sum, gb_why_need_waste(x, a)), .of = id_of(a),
+                  .source = N_("of one stage of the work"));
+}
+
+static const gb_why *stage_needed(gb_explainer *x, const gb_about *a,
+                                  const gb_stage_batches *s) {
+    gb_mixed m = gb_mixed_of(a);
+    if (a->mix->batching.stage_count == 1)
+        return gb_why_bags_needed(x, a);
+    return GB_WHY(x, "bags_needed", GB_PLAIN, s->bags_needed, "gross / yield",
+                  GB_INPUTS(stage_gross(x, a, s), gb_why_yield(x, &m)), .of = id_of(a));
+}
+
+static const gb_why *stage_whole(gb_explainer *x, const gb_about *a,
+                                 const gb_stage_batches *s) {
+    return GB_WHY(x, "whole", GB_PLAIN, (double)s->bags_whole, "up(bags_needed, 1)",
+                  GB_INPUTS(stage_needed(x, a, s)), .of = id_of(a));
+}
+
+/* The same of every stage, added up. */
+typedef const gb_why *of_stage(gb_explainer *x, const gb_about *a,
+                               const gb_stage_batches *s);
+static const gb_why *of_all_stages(gb_explainer *x, const gb_about *a, const char *name,
+                                   double value, of_stage *one) {
+    const gb_batching *b = &a->mix->batching;
+    const gb_why *all[GB_STAGES];
+    if (b->stage_count == 1)
+        return one(x, a, &b->stages[0]);
+    for (size_t i = 0; i < b->stage_count; i++)
+        all[i] = one(x, a, &b->stages[i]);
+    return GB_WHY(x, name, GB_PLAIN, value, "sum()", .inputs = all,
+                  .input_count = b->stage_count, .of = id_of(a));
 }
 
 /* ---- how many at once -------------------------------------------------------------- */
 
-const gb_why *gb_why_usable(gb_explainer *x, const gb_job *job) {
-    return gb_stated(x, "usable", NULL, GB_VOLUME, &job->crew.mixer.usable.m3, NULL);
+/* As stated, or a share of the size that the mixer is sold by. */
+const gb_why *gb_why_usable(gb_explainer *x, const gb_about *a) {
+    const gb_mixer *m = a->mix->batching.mixer;
+    if (m->usable.m3 > 0)
+        return gb_stated(x, "usable", m->name, GB_VOLUME, &m->usable.m3, NULL);
+    double filled = gb_usual_filled(m->kind).of_one;
+    const gb_why *share =
+        m->filled.of_one > 0
+            ? gb_stated(x, "filled", m->name, GB_SHARE, &m->filled.of_one, NULL)
+            : gb_fact(x, "filled", GB_SHARE, filled,
+                      N_("usual for this kind of mixer: common practice"));
+    return GB_WHY(
+        x, "usable", GB_VOLUME, gb_usable(m).m3, "rated * filled",
+        GB_INPUTS(gb_stated(x, "rated", m->name, GB_VOLUME, &m->rated.m3, NULL), share),
+        .of = m->name);
 }
 
-const gb_why *gb_why_mass_limit(gb_explainer *x, const gb_job *job) {
-    return gb_stated(x, "mass_limit", NULL, GB_MASS, &job->crew.mixer.most.kg, NULL);
+const gb_why *gb_why_mass_limit(gb_explainer *x, const gb_about *a) {
+    const gb_mixer *m = a->mix->batching.mixer;
+    return gb_stated(x, "mass_limit", m->name, GB_MASS, &m->most.kg, NULL);
 }
 
 /* What volume, mass and time each leave of a batch. */
 static size_t limits(gb_explainer *x, const gb_about *a, const gb_why *all[3]) {
     gb_mixed m = gb_mixed_of(a);
-    const gb_job *job = a->plan->job;
+    const gb_mixer *mixer = a->mix->batching.mixer;
     const gb_recipe *r = m.recipe;
     size_t n = 0;
     all[n++] =
-        GB_WHY(x, "by_volume", GB_PLAIN, job->crew.mixer.usable.m3 / r->yield.m3,
-               "usable / yield", GB_INPUTS(gb_why_usable(x, job), gb_why_yield(x, &m)));
-    if (!isnan(job->crew.mixer.most.kg))
-        all[n++] = GB_WHY(x, "by_mass", GB_PLAIN,
-                          job->crew.mixer.most.kg / (r->dry.kg + r->water_usual.kg),
-                          "mass_limit / wet",
-                          GB_INPUTS(gb_why_mass_limit(x, job), gb_why_wet(x, &m)));
+        GB_WHY(x, "by_volume", GB_PLAIN, gb_usable(mixer).m3 / r->yield.m3,
+               "usable / yield", GB_INPUTS(gb_why_usable(x, a), gb_why_yield(x, &m)));
+    if (!isnan(mixer->most.kg))
+        all[n++] = GB_WHY(
+            x, "by_mass", GB_PLAIN, mixer->most.kg / (r->dry.kg + r->water_usual.kg),
+            "mass_limit / wet", GB_INPUTS(gb_why_mass_limit(x, a), gb_why_wet(x, &m)));
     double bag_time = a->mix->batching.bag_time.s;
     if (!isnan(bag_time)) {
         bool heat = a->mix->life.s != m.mix->life.s;
-        all[n++] = GB_WHY(x, "by_time", GB_PLAIN, a->mix->life.s / bag_time,
-                          heat ? "life_in_heat / bag_time" : "life / bag_time",
-                          GB_INPUTS(gb_why_life(x, a), gb_why_bag_time(x, a)));
+        all[n++] = GB_WHY(
+            x, "by_time", GB_PLAIN, gb_life_to_place(a->mix).s / bag_time,
+            heat ? "(life_in_heat - mixing) / bag_time" : "(life - mixing) / bag_time",
+            GB_INPUTS(gb_why_life(x, a), gb_why_wet_mixing(x, a), gb_why_bag_time(x, a)));
     }
     return n;
 }
@@ -87,64 +156,77 @@ const gb_why *gb_why_next(gb_explainer *x, const gb_about *a) {
 
 /* ---- the batches ------------------------------------------------------------------- */
 
-const gb_why *gb_why_batches(gb_explainer *x, const gb_about *a) {
-    const gb_batching *b = &a->mix->batching;
+static const gb_why *stage_count(gb_explainer *x, const gb_about *a,
+                                 const gb_stage_batches *s) {
     const gb_why *most = gb_why_most(x, a);
-    if (b->part_bags)
-        return GB_WHY(x, "batches", GB_PLAIN, (double)b->batch_count,
-                      "up(bags_needed / most, 1)",
-                      GB_INPUTS(gb_why_bags_needed(x, a), most), .of = id_of(a));
-    return GB_WHY(x, "batches", GB_PLAIN, (double)b->batch_count, "up(whole / most, 1)",
-                  GB_INPUTS(gb_why_whole_bags(x, a), most), .of = id_of(a));
+    if (a->mix->batching.part_bags)
+        return GB_WHY(x, "batches", GB_PLAIN, (double)s->count,
+                      "up(bags_needed / most, 1)", GB_INPUTS(stage_needed(x, a, s), most),
+                      .of = id_of(a));
+    return GB_WHY(x, "batches", GB_PLAIN, (double)s->count, "up(whole / most, 1)",
+                  GB_INPUTS(stage_whole(x, a, s), most), .of = id_of(a));
 }
 
-/* Whole bags dealt out to the batches as equally as they go, the first ones more; or the
-   most that fits when that is a part of a bag. */
-static const gb_why *share_of(gb_explainer *x, const gb_about *a, size_t i) {
+const gb_why *gb_why_batches(gb_explainer *x, const gb_about *a) {
+    return of_all_stages(x, a, "batches", (double)a->mix->batching.batch_count,
+                         stage_count);
+}
+
+static const gb_why *place_in_stage(gb_explainer *x, size_t number) {
+    return gb_fact(x, "number", GB_PLAIN, (double)number,
+                   N_("the batch's place in the list, of its stage"));
+}
+
+/* Whole bags dealt out to the batches of a stage as equally as they go, the first ones
+   more; or the most that fits when that is a part of a bag. */
+static const gb_why *share_of(gb_explainer *x, const gb_about *a, size_t batch) {
     const gb_batching *b = &a->mix->batching;
     if (b->part_bags)
         return gb_why_most(x, a);
-    size_t n = b->batch_count;
-    if (n == 0)
+    const gb_stage_batches *s = stage_of(a, batch);
+    if (s->count == 0)
         return NULL;
-    size_t bags = b->bags_whole / n + (i < b->bags_whole % n ? 1 : 0);
-    return GB_WHY(x, "share", GB_PLAIN, (double)bags,
-                  "down((whole + batches - number) / batches, 1)",
-                  GB_INPUTS(gb_why_whole_bags(x, a), gb_why_batches(x, a),
-                            gb_fact(x, "number", GB_PLAIN, (double)(i + 1),
-                                    N_("the batch's place in the list"))),
-                  .of = id_of(a));
+    size_t i = batch - s->first;
+    size_t bags = s->bags_whole / s->count + (i < s->bags_whole % s->count ? 1 : 0);
+    return GB_WHY(
+        x, "share", GB_PLAIN, (double)bags,
+        "down((whole + batches - number) / batches, 1)",
+        GB_INPUTS(stage_whole(x, a, s), stage_count(x, a, s), place_in_stage(x, i + 1)),
+        .of = id_of(a));
 }
 
 static bool last_is_weighed(const gb_about *a) {
     return a->mix->need.mix->part_count > 0 || a->mix->batching.part_bags;
 }
 
-/* Bags in all batches but the last. */
-static const gb_why *before_last(gb_explainer *x, const gb_about *a) {
+/* Bags in all batches of a stage but the last. */
+static const gb_why *before_last(gb_explainer *x, const gb_about *a,
+                                 const gb_stage_batches *s) {
     const gb_batching *b = &a->mix->batching;
-    double n = (double)b->batch_count;
-    const gb_why *share = share_of(x, a, b->batch_count - 1);
+    double n = (double)s->count;
+    const gb_why *share = share_of(x, a, s->first + s->count - 1);
     if (share == NULL)
         return NULL;
     if (b->part_bags)
         return GB_WHY(x, "before", GB_PLAIN, (n - 1.0) * b->most_bags,
-                      "(batches - 1) * most", GB_INPUTS(gb_why_batches(x, a), share));
-    return GB_WHY(x, "before", GB_PLAIN, (double)b->bags_whole - share->value,
-                  "whole - share", GB_INPUTS(gb_why_whole_bags(x, a), share));
+                      "(batches - 1) * most", GB_INPUTS(stage_count(x, a, s), share));
+    return GB_WHY(x, "before", GB_PLAIN, (double)s->bags_whole - share->value,
+                  "whole - share", GB_INPUTS(stage_whole(x, a, s), share));
 }
 
-static const gb_why *last_batch(gb_explainer *x, const gb_about *a) {
+static const gb_why *last_batch(gb_explainer *x, const gb_about *a,
+                                const gb_stage_batches *s) {
     const gb_batching *b = &a->mix->batching;
-    bool dab = b->batch_count == 1 && gb_under(b->bags_needed, 0.25);
+    bool dab = s->count == 1 && gb_under(s->bags_needed, 0.25);
+    size_t last = s->first + s->count - 1;
     const gb_why *step =
         gb_fact(x, "step", GB_PLAIN, dab ? 1.0 / 32.0 : 1.0 / 8.0, WEIGHABLE);
-    const gb_why *share = share_of(x, a, b->batch_count - 1);
-    const gb_why *before = before_last(x, a);
-    const gb_why *needed = gb_why_bags_needed(x, a);
+    const gb_why *share = share_of(x, a, last);
+    const gb_why *before = before_last(x, a, s);
+    const gb_why *needed = stage_needed(x, a, s);
     if (x->failed)
         return NULL;
-    return GB_WHY(x, "bags", GB_PLAIN, b->batches[b->batch_count - 1].bags,
+    return GB_WHY(x, "bags", GB_PLAIN, b->batches[last].bags,
                   b->part_bags
                       ? "smaller(larger(step, up(bags_needed - before, step)), most)"
                       : "smaller(larger(step, up(bags_needed - before, step)), share)",
@@ -153,11 +235,29 @@ static const gb_why *last_batch(gb_explainer *x, const gb_about *a) {
 
 static const gb_why *batch_bags(gb_explainer *x, const gb_about *a, size_t i) {
     const gb_batching *b = &a->mix->batching;
-    if (i + 1 == b->batch_count && last_is_weighed(a))
-        return last_batch(x, a);
+    const gb_stage_batches *s = stage_of(a, i);
+    if (i + 1 == s->first + s->count && last_is_weighed(a))
+        return last_batch(x, a, s);
     return GB_WHY(x, "bags", GB_PLAIN, b->batches[i].bags,
                   b->part_bags ? "most" : "share", GB_INPUTS(share_of(x, a, i)),
                   .of = id_of(a));
+}
+
+static const gb_why *stage_bags(gb_explainer *x, const gb_about *a,
+                                const gb_stage_batches *s) {
+    const gb_batching *b = &a->mix->batching;
+    if (!last_is_weighed(a))
+        return GB_WHY(x, "bags", GB_PLAIN, (double)s->bags_whole, "whole",
+                      GB_INPUTS(stage_whole(x, a, s)), .of = id_of(a));
+    const gb_why *last = last_batch(x, a, s);
+    const gb_why *before = before_last(x, a, s);
+    if (last == NULL || before == NULL)
+        return NULL;
+    const gb_why *renamed =
+        GB_WHY(x, "last", GB_PLAIN, b->batches[s->first + s->count - 1].bags, "bags",
+               GB_INPUTS(last));
+    return GB_WHY(x, "bags", GB_PLAIN, before->value + last->value, "before + last",
+                  GB_INPUTS(before, renamed), .of = id_of(a));
 }
 
 /* What the job takes: all batches, or what the pots hold. */
@@ -166,15 +266,12 @@ static const gb_why *all_bags(gb_explainer *x, const gb_about *a) {
     if (a->mix->is_slurry || b->batch_count == 0)
         return GB_WHY(x, "bags", GB_PLAIN, gb_bags_used(a->mix), "bags_needed",
                       GB_INPUTS(gb_why_bags_needed(x, a)), .of = id_of(a));
-    if (!last_is_weighed(a))
-        return GB_WHY(x, "bags", GB_PLAIN, b->bags_gauged, "whole",
-                      GB_INPUTS(gb_why_whole_bags(x, a)), .of = id_of(a));
-    const gb_why *last = last_batch(x, a);
-    const gb_why *renamed =
-        last == NULL ? NULL
-                     : GB_WHY(x, "last", GB_PLAIN, last->value, "bags", GB_INPUTS(last));
-    return GB_WHY(x, "bags", GB_PLAIN, b->bags_gauged, "before + last",
-                  GB_INPUTS(before_last(x, a), renamed), .of = id_of(a));
+    return of_all_stages(x, a, "bags", b->bags_gauged, stage_bags);
+}
+
+const gb_why *gb_why_whole_bags(gb_explainer *x, const gb_about *a) {
+    return GB_WHY(x, "whole", GB_PLAIN, gb_round(gb_bags_used(a->mix), 1, GB_UP),
+                  "up(bags, 1)", GB_INPUTS(all_bags(x, a)), .of = id_of(a));
 }
 
 static const gb_why *asked_bags(gb_explainer *x, const gb_about *a) {
@@ -225,88 +322,21 @@ const gb_why *gb_why_bags(gb_explainer *x, const gb_about *a) {
     return NULL;
 }
 
-/* ---- time -------------------------------------------------------------------------- */
-
-/* Area in a second, as stated or as treads. */
-const gb_why *gb_why_area_pace(gb_explainer *x, const gb_job *job) {
-    const gb_pace *pace = &job->crew.pace;
-    const gb_place *place = gb_places_find(x->places, pace);
-    if (isnan(pace->treads_s))
-        return gb_keep_why(x, (gb_why){.name = "pace",
-                                       .unit = GB_AREA_PACE,
-                                       .value = pace->m2_s,
-                                       .place = place});
-    const gb_piece *tread = NULL;
-    for (size_t i = 0; i < job->piece_count && tread == NULL; i++)
-        if (job->pieces[i].kind == GB_TREAD && gb_has_shape(&job->pieces[i].shape))
-            tread = &job->pieces[i];
-    if (tread == NULL)
-        return NULL;
-    const gb_why *treads = gb_keep_why(x, (gb_why){.name = "tread_pace",
-                                                   .unit = GB_TREAD_PACE,
-                                                   .value = pace->treads_s,
-                                                   .place = place});
-    return GB_WHY(x, "pace", GB_AREA_PACE, pace->treads_s * gb_bedded_area(tread).m2,
-                  "tread_pace * bedded", GB_INPUTS(treads, gb_why_bedded(x, tread)));
-}
-
-static const gb_why *volume_pace(gb_explainer *x, const gb_job *job) {
-    return gb_keep_why(x, (gb_why){.name = "volume_pace",
-                                   .unit = GB_VOLUME_PACE,
-                                   .value = job->crew.pace.m3_s,
-                                   .place = gb_places_find(x->places, &job->crew.pace)});
-}
-
-/* The area that one bag covers where it lies thinnest, waste counted in. */
-static const gb_why *bag_area(gb_explainer *x, const gb_about *a) {
-    const gb_need *n = &a->mix->need;
-    gb_mixed m = gb_mixed_of(a);
-    const gb_why **areas = gb_arena_take(x->arena, n->take_count, sizeof(const gb_why *));
-    if (areas == NULL) {
-        x->failed = true;
-        return NULL;
-    }
-    double most = 0;
-    for (size_t i = 0; i < n->take_count; i++) {
-        const gb_take *t = n->takes[i];
-        double area =
-            m.recipe->yield.m3 * t->area.m2 / (t->each.m3 * (1.0 + n->waste.of_one));
-        areas[i] =
-            GB_WHY(x, "bag_area", GB_AREA, area, "yield * bedded / (each * (1 + waste))",
-                   GB_INPUTS(gb_why_yield(x, &m), gb_why_bedded(x, t->piece),
-                             gb_why_each(x, t), gb_why_need_waste(x, a)),
-                   .of = t->piece->name);
-        most = gb_larger(most, area);
-    }
-    return GB_WHY(x, "bag_area", GB_AREA, most, "most()", .inputs = areas,
-                  .input_count = n->take_count, .of = id_of(a));
-}
-
-const gb_why *gb_why_bag_time(gb_explainer *x, const gb_about *a) {
-    const gb_job *job = a->plan->job;
-    gb_mixed m = gb_mixed_of(a);
-    double s = a->mix->batching.bag_time.s;
-    if (!isnan(job->crew.pace.m3_s))
-        return GB_WHY(x, "bag_time", GB_DURATION, s, "yield / volume_pace",
-                      GB_INPUTS(gb_why_yield(x, &m), volume_pace(x, job)));
-    return GB_WHY(x, "bag_time", GB_DURATION, s, "bag_area / pace",
-                  GB_INPUTS(bag_area(x, a), gb_why_area_pace(x, job)));
-}
-
 /* ---- what a batch covers ----------------------------------------------------------- */
 
-/* Gross need of the layers that come before this one: found for all of them at once. */
+/* Gross need of the layers of a stage that come before this one: found for all of them at
+   once. */
 static const gb_why *gross_before(gb_explainer *x, const gb_about *a,
-                                  const gb_take *take) {
+                                  const gb_stage_batches *s, const gb_take *take) {
     const gb_need *n = &a->mix->need;
     const gb_why *known = gb_known(x, "before", take);
     if (known != NULL)
         return known;
     const gb_why *sum =
-        gb_fact(x, "before", GB_VOLUME, 0, N_("the first layer of the mix"));
+        gb_fact(x, "before", GB_VOLUME, 0, N_("the first layer of the stage"));
     const gb_why *waste = gb_why_need_waste(x, a);
-    for (size_t i = 0; i < n->take_count && sum != NULL; i++) {
-        const gb_take *t = n->takes[i];
+    for (size_t i = 0; i < s->take_count && sum != NULL; i++) {
+        const gb_take *t = n->takes[s->first_take + i];
         (void)gb_remember(x, "before", t, sum);
         sum = GB_WHY(x, "before", GB_VOLUME,
                      sum->value + t->net.m3 * (1.0 + n->waste.of_one),
@@ -316,38 +346,39 @@ static const gb_why *gross_before(gb_explainer *x, const gb_about *a,
     return gb_known(x, "before", take);
 }
 
-/* Bags in the first i + 1 batches, none of them the last. */
-static const gb_why *bags_so_far(gb_explainer *x, const gb_about *a, size_t i) {
+/* Bags in the batches of a stage up to this one, none of them the last. */
+static const gb_why *bags_so_far(gb_explainer *x, const gb_about *a,
+                                 const gb_stage_batches *s, size_t batch) {
     const gb_batching *b = &a->mix->batching;
-    size_t number = i + 1;
-    const gb_why *place = gb_fact(x, "number", GB_PLAIN, (double)number,
-                                  N_("the batch's place in the list"));
+    size_t number = batch - s->first + 1;
+    const gb_why *place = place_in_stage(x, number);
     if (b->part_bags)
         return GB_WHY(x, "so_far", GB_PLAIN, (double)number * b->most_bags,
                       "number * most", GB_INPUTS(place, gb_why_most(x, a)));
-    if (b->batch_count == 0)
+    if (s->count == 0)
         return NULL;
-    size_t share = b->bags_whole / b->batch_count;
-    size_t more = b->bags_whole % b->batch_count;
+    size_t share = s->bags_whole / s->count;
+    size_t more = s->bags_whole % s->count;
     double bags = (double)(number * share + (number < more ? number : more));
     return GB_WHY(x, "so_far", GB_PLAIN, bags,
                   "number * down(whole / batches, 1) + "
                   "smaller(number, whole - batches * down(whole / batches, 1))",
-                  GB_INPUTS(place, gb_why_whole_bags(x, a), gb_why_batches(x, a)));
+                  GB_INPUTS(place, stage_whole(x, a, s), stage_count(x, a, s)));
 }
 
 static const gb_why *end_of(gb_explainer *x, const gb_about *a, size_t batch,
-                            const gb_stretch *s) {
-    const gb_take *t = s->take;
+                            const gb_stretch *stretch) {
+    const gb_take *t = stretch->take;
     gb_mixed m = gb_mixed_of(a);
+    const gb_stage_batches *s = stage_of(a, batch);
     const gb_why *count = gb_why_count(x, t->piece);
-    if (batch + 1 == a->mix->batching.batch_count)
-        return GB_WHY(x, "to", GB_PLAIN, s->to, "count", GB_INPUTS(count),
+    if (batch + 1 == s->first + s->count)
+        return GB_WHY(x, "to", GB_PLAIN, stretch->to, "count", GB_INPUTS(count),
                       .of = t->piece->name);
-    return GB_WHY(x, "to", GB_PLAIN, s->to,
+    return GB_WHY(x, "to", GB_PLAIN, stretch->to,
                   "smaller(count, (so_far * yield - before) / (each * (1 + waste)))",
-                  GB_INPUTS(count, bags_so_far(x, a, batch), gb_why_yield(x, &m),
-                            gross_before(x, a, t), gb_why_each(x, t),
+                  GB_INPUTS(count, bags_so_far(x, a, s, batch), gb_why_yield(x, &m),
+                            gross_before(x, a, s, t), gb_why_each(x, t),
                             gb_why_need_waste(x, a)),
                   .of = t->piece->name);
 }
@@ -355,7 +386,7 @@ static const gb_why *end_of(gb_explainer *x, const gb_about *a, size_t batch,
 /* Where the batch before ended, in the same layer. */
 static const gb_why *start_of(gb_explainer *x, const gb_about *a, size_t batch,
                               const gb_stretch *s) {
-    if (batch == 0 || s->from <= 0)
+    if (batch == stage_of(a, batch)->first || s->from <= 0)
         return gb_fact(x, "from", GB_PLAIN, 0, N_("the layer begins here"));
     const gb_batch *before = &a->mix->batching.batches[batch - 1];
     const gb_stretch *end = &before->stretches[before->stretch_count - 1];
@@ -363,60 +394,41 @@ static const gb_why *start_of(gb_explainer *x, const gb_about *a, size_t batch,
                   GB_INPUTS(end_of(x, a, batch - 1, end)), .of = s->take->piece->name);
 }
 
+const gb_why *gb_why_end_of(gb_explainer *x, const gb_about *a, size_t batch,
+                            const gb_stretch *stretch) {
+    return end_of(x, a, batch, stretch);
+}
+
+const gb_why *gb_why_start_of(gb_explainer *x, const gb_about *a, size_t batch,
+                              const gb_stretch *stretch) {
+    return start_of(x, a, batch, stretch);
+}
+
+const gb_why *gb_why_batch_bags(gb_explainer *x, const gb_about *a, size_t batch) {
+    return batch_bags(x, a, batch);
+}
+
+/* A pot takes its part of the pieces, one pot after the other. */
+static const gb_why *pot_end(gb_explainer *x, double at) {
+    return gb_fact(x, "to", GB_PLAIN, at,
+                   N_("pots take the pieces in their order, each as much as it is for"));
+}
+
+static bool is_pot(const gb_about *a) {
+    return a->load != NULL && a->load->pot != NULL;
+}
+
 const gb_why *gb_why_from(gb_explainer *x, const gb_about *a) {
+    if (is_pot(a))
+        return gb_fact(x, "from", GB_PLAIN, a->stretch->from,
+                       N_("where the pot before it ended"));
     return start_of(x, a, a->batch, a->stretch);
 }
 
 const gb_why *gb_why_to(gb_explainer *x, const gb_about *a) {
+    if (is_pot(a))
+        return pot_end(x, a->stretch->to);
     return end_of(x, a, a->batch, a->stretch);
-}
-
-static double area_of(const gb_batch *batch) {
-    double area = 0;
-    for (size_t i = 0; i < batch->stretch_count; i++)
-        area += (batch->stretches[i].to - batch->stretches[i].from) *
-                batch->stretches[i].take->area.m2;
-    return area;
-}
-
-static const gb_why *batch_area(gb_explainer *x, const gb_about *a, size_t batch) {
-    const gb_batch *b = &a->mix->batching.batches[batch];
-    const gb_why **areas =
-        gb_arena_take(x->arena, b->stretch_count + 1, sizeof(const gb_why *));
-    if (areas == NULL) {
-        x->failed = true;
-        return NULL;
-    }
-    for (size_t i = 0; i < b->stretch_count; i++) {
-        const gb_stretch *s = &b->stretches[i];
-        areas[i] = GB_WHY(x, "covered", GB_AREA, (s->to - s->from) * s->take->area.m2,
-                          "(to - from) * bedded",
-                          GB_INPUTS(end_of(x, a, batch, s), start_of(x, a, batch, s),
-                                    gb_why_bedded(x, s->take->piece)),
-                          .of = s->take->piece->name);
-    }
-    return GB_WHY(x, "covered", GB_AREA, area_of(b), "sum()", .inputs = areas,
-                  .input_count = b->stretch_count);
-}
-
-/* Of the batch that takes longest. */
-const gb_why *gb_why_time_to_place(gb_explainer *x, const gb_about *a) {
-    const gb_batching *b = &a->mix->batching;
-    const gb_job *job = a->plan->job;
-    gb_mixed m = gb_mixed_of(a);
-    bool by_volume = !isnan(job->crew.pace.m3_s);
-    size_t slowest = 0;
-    for (size_t i = 1; i < b->batch_count; i++)
-        if (by_volume ? b->batches[i].bags > b->batches[slowest].bags
-                      : area_of(&b->batches[i]) > area_of(&b->batches[slowest]))
-            slowest = i;
-    if (by_volume)
-        return GB_WHY(x, "time", GB_DURATION, b->time_to_place.s,
-                      "bags * yield / volume_pace",
-                      GB_INPUTS(batch_bags(x, a, slowest), gb_why_yield(x, &m),
-                                volume_pace(x, job)));
-    return GB_WHY(x, "time", GB_DURATION, b->time_to_place.s, "covered / pace",
-                  GB_INPUTS(batch_area(x, a, slowest), gb_why_area_pace(x, job)));
 }
 
 /* ---- what the first batch tells ---------------------------------------------------- */

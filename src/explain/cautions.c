@@ -46,11 +46,11 @@ static const gb_why *of_layer(gb_explainer *x, const gb_about *a) {
                   .of = t->piece->name);
 }
 
+#define EIGHTH N_("an eighth of a bag is the least that is batched: common practice")
+
 static const gb_why *eighth_of(gb_explainer *x, const char *name, int unit, double value,
                                const char *formula, const gb_why *whole) {
-    return GB_WHY(
-        x, name, unit, value, formula, GB_INPUTS(whole),
-        .source = N_("an eighth of a bag is the least that is batched: common practice"));
+    return GB_WHY(x, name, unit, value, formula, GB_INPUTS(whole), .source = EIGHTH);
 }
 
 static const gb_why *weather_value(gb_explainer *x, const gb_about *a) {
@@ -84,15 +84,17 @@ const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
     switch (c->code) {
     case GB_C_MIXER_SMALL:
     case GB_C_MIXER_TOO_SMALL:
-        return gb_why_usable(x, job);
+        return gb_why_usable(x, a);
     case GB_C_MIXER_WEAK:
     case GB_C_MIXER_TOO_WEAK:
-        return gb_why_mass_limit(x, job);
+        return gb_why_mass_limit(x, a);
     case GB_C_LIFE_TOO_SHORT:
-        return eighth_of(x, "time", GB_DURATION, c->value, "bag_time / 8",
-                         gb_why_bag_time(x, a));
+        return GB_WHY(x, "time", GB_DURATION, c->value, "mixing + bag_time / 8",
+                      GB_INPUTS(gb_why_wet_mixing(x, a), gb_why_bag_time(x, a)),
+                      .source = EIGHTH);
     case GB_C_LIFE_SHORT:
-        return gb_why_bag_time(x, a);
+        return GB_WHY(x, "time", GB_DURATION, c->value, "mixing + bag_time",
+                      GB_INPUTS(gb_why_wet_mixing(x, a), gb_why_bag_time(x, a)));
     case GB_C_SCORED_THIN:
     case GB_C_DEPTH_SPREAD:
         return of_layer(x, a);

@@ -246,6 +246,50 @@ const gb_why *gb_why_in_measure(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_lifted(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_shovel_spread(gb_explainer *x, const gb_job *job);
 
+/* ---- paces.c: how long it takes to place ------------------------------------------- */
+
+const gb_why *gb_why_area_pace(gb_explainer *x, const gb_job *job, gb_layer_kind kind);
+const gb_why *gb_why_wet_mixing(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_bag_time(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_batch_time(gb_explainer *x, const gb_about *about, size_t batch);
+const gb_why *gb_why_time_to_place(gb_explainer *x, const gb_about *about);
+
+/* ---- days.c: the days of a plan, their labour and water ---------------------------- */
+
+const gb_why *gb_why_day_start(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_day_finish(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_mixing_time(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_potting_time(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_cleaning_time(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_day_last(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_break_begin(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_break_end(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_load_begin(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_load_in(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_load_dead(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_covering(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_load_end(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_load_cut(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_wait_least(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_wait_day(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_wait_clock(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_hands(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_labour_mixing(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_labour_potting(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_labour_carrying(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_labour_setting(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_cleanings(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_labour_cleaning(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_people(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_days_worked(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_slab_area(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_wet_time(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_water_mixing(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_water_cleaning(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_water_rinsing(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_water_curing(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_water_of_site(gb_explainer *x, const gb_about *about);
+
 /* ---- batches.c: how many, how large, what they cover ------------------------------- */
 
 /* Bags of the amount that a row is about. */
@@ -254,12 +298,15 @@ const gb_why *gb_why_bags_needed(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_whole_bags(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_most(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_next(gb_explainer *x, const gb_about *about);
-const gb_why *gb_why_usable(gb_explainer *x, const gb_job *job);
-const gb_why *gb_why_mass_limit(gb_explainer *x, const gb_job *job);
+const gb_why *gb_why_usable(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_mass_limit(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_batches(gb_explainer *x, const gb_about *about);
-const gb_why *gb_why_area_pace(gb_explainer *x, const gb_job *job);
-const gb_why *gb_why_bag_time(gb_explainer *x, const gb_about *about);
-const gb_why *gb_why_time_to_place(gb_explainer *x, const gb_about *about);
+/* Bags of one batch; where it begins and ends in a layer. */
+const gb_why *gb_why_batch_bags(gb_explainer *x, const gb_about *about, size_t batch);
+const gb_why *gb_why_start_of(gb_explainer *x, const gb_about *about, size_t batch,
+                              const gb_stretch *stretch);
+const gb_why *gb_why_end_of(gb_explainer *x, const gb_about *about, size_t batch,
+                            const gb_stretch *stretch);
 /* Ends of the stretch that the row is about, in pieces of its layer. */
 const gb_why *gb_why_from(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_to(gb_explainer *x, const gb_about *about);

@@ -232,10 +232,10 @@ static const gb_why *next_mass(gb_explainer *x, const gb_about *a) {
     return times_next(x, a, "too_heavy", GB_MASS, "next * wet", gb_why_wet(x, &m));
 }
 static const gb_why *usable(gb_explainer *x, const gb_about *a) {
-    return gb_why_usable(x, a->plan->job);
+    return gb_why_usable(x, a);
 }
 static const gb_why *mass_limit(gb_explainer *x, const gb_about *a) {
-    return gb_why_mass_limit(x, a->plan->job);
+    return gb_why_mass_limit(x, a);
 }
 static const gb_why *mixing(gb_explainer *x, const gb_about *a) {
     gb_mixed m = gb_mixed_of(a);
@@ -524,6 +524,51 @@ static const struct {
     {GB_ROW_JOINTS_RATE, "rate", joint_rate},
     {GB_ROW_JOINTS_SHARE, "area", area},
     {GB_ROW_JOINTS_SHARE, "share", joint_share},
+    {GB_ROW_DAY_HOURS, "start", gb_why_day_start},
+    {GB_ROW_DAY_HOURS, "finish", gb_why_day_finish},
+    {GB_ROW_DAY_HOURS, "last", gb_why_day_last},
+    {GB_ROW_DAY_BREAK, "begin", gb_why_break_begin},
+    {GB_ROW_DAY_BREAK, "end", gb_why_break_end},
+    {GB_ROW_DAY_TAKES, "mixing", gb_why_mixing_time},
+    {GB_ROW_DAY_TAKES, "potting", gb_why_potting_time},
+    {GB_ROW_DAY_TAKES, "cleaning", gb_why_cleaning_time},
+    {GB_ROW_DAY_BATCH, "in", gb_why_load_in},
+    {GB_ROW_DAY_BATCH, "dead", gb_why_load_dead},
+    {GB_ROW_DAY_BATCH, "total", gb_why_batches},
+    {GB_ROW_DAY_BATCH, "begin", gb_why_load_begin},
+    {GB_ROW_DAY_BATCH, "end", gb_why_load_end},
+    {GB_ROW_DAY_CUT, "volume", gb_why_load_cut},
+    {GB_ROW_DAY_POT, "in", gb_why_load_in},
+    {GB_ROW_DAY_POT, "dead", gb_why_load_dead},
+    {GB_ROW_DAY_POT, "end", gb_why_load_end},
+    {GB_ROW_DAY_WAIT, "day", gb_why_wait_day},
+    {GB_ROW_DAY_WAIT, "clock", gb_why_wait_clock},
+    {GB_ROW_DAY_WAIT, "least", gb_why_wait_least},
+    {GB_ROW_DAY_WAIT_JOINTS, "day", gb_why_wait_day},
+    {GB_ROW_DAY_WAIT_JOINTS, "clock", gb_why_wait_clock},
+    {GB_ROW_DAY_WAIT_JOINTS, "least", gb_why_wait_least},
+    {GB_ROW_DAY_NO_ROOM, "life", gb_why_life},
+    {GB_ROW_LABOUR_LINE, "mixing", gb_why_labour_mixing},
+    {GB_ROW_LABOUR_LINE, "potting", gb_why_labour_potting},
+    {GB_ROW_LABOUR_LINE, "carrying", gb_why_labour_carrying},
+    {GB_ROW_LABOUR_LINE, "setting", gb_why_labour_setting},
+    {GB_ROW_LABOUR_SUM, "mixing", gb_why_labour_mixing},
+    {GB_ROW_LABOUR_SUM, "potting", gb_why_labour_potting},
+    {GB_ROW_LABOUR_SUM, "carrying", gb_why_labour_carrying},
+    {GB_ROW_LABOUR_SUM, "setting", gb_why_labour_setting},
+    {GB_ROW_LABOUR_CLEANING, "cleaning", gb_why_labour_cleaning},
+    {GB_ROW_LABOUR_CLEANING, "times", gb_why_cleanings},
+    {GB_ROW_LABOUR_NOTE, "hands", gb_why_hands},
+    {GB_ROW_NEEDS_MIXING, "water", gb_why_water_mixing},
+    {GB_ROW_NEEDS_CLEANING, "water", gb_why_water_cleaning},
+    {GB_ROW_NEEDS_CLEANING, "times", gb_why_cleanings},
+    {GB_ROW_NEEDS_RINSING, "water", gb_why_water_rinsing},
+    {GB_ROW_NEEDS_RINSING, "people", gb_why_people},
+    {GB_ROW_NEEDS_RINSING, "days", gb_why_days_worked},
+    {GB_ROW_NEEDS_CURING, "water", gb_why_water_curing},
+    {GB_ROW_NEEDS_CURING, "area", gb_why_slab_area},
+    {GB_ROW_NEEDS_CURING, "time", gb_why_wet_time},
+    {GB_ROW_NEEDS_SUM, "water", gb_why_water_of_site},
     {ANY_ROW, "across", joint_width},
     {GB_ROW_PARGED, "area", parged},
     {GB_ROW_BLOCK_WALL, "area", wall_face},
@@ -887,8 +932,10 @@ bool gb_only_counts(const gb_row *row, const gb_figure *figure) {
     bool numbered =
         (row->code >= GB_ROW_ORDER_HOT_WATER && row->code <= GB_ROW_ORDER_HOT_CEMENT) ||
         row->code == GB_ROW_ORDER || row->code == GB_ROW_BATCH_LINE ||
-        row->code == GB_ROW_LEVEL_BED || row->code == GB_ROW_C_BED_THIN ||
-        row->code == GB_ROW_C_BED_THICK || row->code == GB_ROW_GUARD ||
+        row->code == GB_ROW_DAY_NUMBER || row->code == GB_ROW_DAY_BATCH ||
+        row->code == GB_ROW_DAY_NO_ROOM || row->code == GB_ROW_LEVEL_BED ||
+        row->code == GB_ROW_C_BED_THIN || row->code == GB_ROW_C_BED_THICK ||
+        row->code == GB_ROW_GUARD ||
         (row->code >= GB_ROW_MARK_BLOCK && row->code <= GB_ROW_MARK_LANDING_BACK);
     return numbered && strcmp(figure->name, "n") == 0;
 }

@@ -10,7 +10,7 @@ static const char *piece_of(const gb_about *a) {
 static const gb_why *stretch(gb_explainer *x, const gb_about *a) {
     const gb_job *job = a->plan->job;
     const gb_take *t = a->pot->take;
-    bool paced = !isnan(job->crew.pace.treads_s) || !isnan(job->crew.pace.m2_s);
+    bool paced = !isnan(a->plan->rates[GB_SLURRY].m2_s);
     const gb_why *bedded = gb_why_bedded(x, t->piece);
     if (!paced)
         return GB_WHY(
@@ -20,15 +20,16 @@ static const gb_why *stretch(gb_explainer *x, const gb_about *a) {
             .of = piece_of(a));
     gb_mixed m = gb_mixed_of(a);
     bool heat = a->mix->life.s != m.mix->life.s;
-    return GB_WHY(x, "pieces", GB_PLAIN, a->pot->pieces,
-                  heat ? "1 / up(bedded / (pace * life_in_heat), 1)"
-                       : "1 / up(bedded / (pace * life), 1)",
-                  GB_INPUTS(bedded, gb_why_area_pace(x, job), gb_why_life(x, a)),
-                  .of = piece_of(a));
+    return GB_WHY(
+        x, "pieces", GB_PLAIN, a->pot->pieces,
+        heat ? "1 / up(bedded / (pace * life_in_heat), 1)"
+             : "1 / up(bedded / (pace * life), 1)",
+        GB_INPUTS(bedded, gb_why_area_pace(x, job, GB_SLURRY), gb_why_life(x, a)),
+        .of = piece_of(a));
 }
 
 const gb_why *gb_why_pot_pieces(gb_explainer *x, const gb_about *a) {
-    if (a->pot->take->units < 2.0)
+    if (a->pot->take->units < 2.0 || a->pot->pieces < 1.0)
         return stretch(x, a);
     return gb_fact(x, "pieces", GB_PLAIN, a->pot->pieces,
                    N_("a pot is mixed for one tread or two: common practice"));
@@ -58,9 +59,10 @@ const gb_why *gb_why_pot_count(gb_explainer *x, const gb_about *a) {
 }
 
 const gb_why *gb_why_pot_time(gb_explainer *x, const gb_about *a) {
-    return GB_WHY(x, "time", GB_DURATION, a->pot->time.s, "pot_area / pace",
-                  GB_INPUTS(gb_why_pot_area(x, a), gb_why_area_pace(x, a->plan->job)),
-                  .of = piece_of(a));
+    return GB_WHY(
+        x, "time", GB_DURATION, a->pot->time.s, "pot_area / pace",
+        GB_INPUTS(gb_why_pot_area(x, a), gb_why_area_pace(x, a->plan->job, GB_SLURRY)),
+        .of = piece_of(a));
 }
 
 const gb_why *gb_why_scored(gb_explainer *x) {

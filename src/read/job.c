@@ -1,4 +1,5 @@
 #include "gaugebox/count.h"
+#include "read/crew_rules.h"
 #include "read/diag.h"
 #include "read/layer_rules.h"
 #include "read/loose_rules.h"
@@ -431,19 +432,6 @@ static void check_lift(job_reader *r) {
                   shown_mass(r, l->capacity), shown_mass(r, l->attachment));
 }
 
-static void check_pace(job_reader *r) {
-    const gb_job *job = r->job;
-    if (isnan(job->crew.pace.treads_s) || job->piece_count == 0)
-        return;
-    for (size_t i = 0; i < job->piece_count; i++)
-        if (job->pieces[i].at.faulty ||
-            (job->pieces[i].kind == GB_TREAD && gb_has_shape(&job->pieces[i].shape)))
-            return;
-    gb_report(r->base.diags, r->base.file, job->crew.pace.line,
-              "the pace counts treads, and no piece with a size is a tread; write it as "
-              "\"40 ft2/h\" or \"4 m2/h\"");
-}
-
 bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diags *diags,
                  gb_job *job) {
     gb_job_file read = {0};
@@ -466,8 +454,8 @@ bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diag
     gb_check_sand(&r.base, &read.job);
     gb_check_gauge(&r.base, &read.job);
     check_lift(&r);
+    gb_check_crew(&r.base, &read.job);
     gb_check_weather(&r.base, &read.job);
-    check_pace(&r);
     if (gb_diags_count(diags) > before || diags->no_memory)
         return false;
     *job = read.job;

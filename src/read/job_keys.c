@@ -8,7 +8,6 @@ _Static_assert(sizeof GB_LAYER_WORDS / sizeof GB_LAYER_WORDS[0] == GB_LAYER_KIND
 const char *const GB_GAUGE_WORDS[] = {"bucket", "box", "shovel", NULL};
 
 static const char *const UNITS[] = {"us", "metric", NULL};
-static const char *const MIXERS[] = {"paddle", "drum", "barrow", NULL};
 static const char *const SAND_STATES[] = {"nearly dry", "damp", "wet", NULL};
 static const char *const PIECES[] = {"tread",   "landing", "riser",
                                      "footing", "other",   NULL};
@@ -33,59 +32,12 @@ static const gb_key SITE_KEYS[] = {
      .kind = GB_KEY_TEXT,
      .offset = offsetof(gb_site, rinse),
      .help = N_("where the water for eyes and skin is")},
+    {.name = "washout",
+     .kind = GB_KEY_TEXT,
+     .offset = offsetof(gb_site, washout),
+     .help = N_("where mixer and tools are washed out")},
 };
 static const gb_schema SITE = GB_SCHEMA("site", SITE_KEYS, gb_site, GB_NO_ORIGIN);
-
-static const gb_key MIXER_KEYS[] = {
-    {.name = "kind",
-     .kind = GB_KEY_CHOICE,
-     .choices = MIXERS,
-     .fallback = "paddle",
-     .offset = offsetof(gb_mixer, kind),
-     .help = N_("paddle, tilting drum, or hand in a barrow")},
-    {.name = "usable",
-     .kind = GB_KEY_QUANTITY,
-     .quantity = GB_VOLUME,
-     .required = true,
-     .least = "2 qt",
-     .most = "500 ft3",
-     .offset = offsetof(gb_mixer, usable),
-     .help =
-         N_("wet mix it holds, not the drum's own size (a drum mixes about 55 to 60 % "
-            "of it)")},
-    {.name = "most",
-     .kind = GB_KEY_QUANTITY,
-     .quantity = GB_MASS,
-     .least = "5 lb",
-     .most = "20000 lb",
-     .offset = offsetof(gb_mixer, most),
-     .help = N_("mass limit, water included, from its plate")},
-};
-static const gb_schema MIXER = GB_SCHEMA("mixer", MIXER_KEYS, gb_mixer, GB_NO_ORIGIN);
-
-static const gb_key CREW_KEYS[] = {
-    {.name = "mixer",
-     .kind = GB_KEY_GROUP,
-     .child = &MIXER,
-     .required = true,
-     .offset = offsetof(gb_crew, mixer),
-     .help = N_("the mixer"),
-     .example = "{ usable = \"3 ft3\"; }"},
-    {.name = "pace",
-     .kind = GB_KEY_PACE,
-     .offset = offsetof(gb_crew, pace),
-     .help =
-         N_("how fast the crew places a bed; without it no batch is held to its life")},
-    {.name = "start",
-     .kind = GB_KEY_CLOCK,
-     .offset = offsetof(gb_crew, start),
-     .help = N_("start of the day")},
-    {.name = "finish",
-     .kind = GB_KEY_CLOCK,
-     .offset = offsetof(gb_crew, finish),
-     .help = N_("end of the day's setting; without it 8 h after the start")},
-};
-static const gb_schema CREW = GB_SCHEMA("crew", CREW_KEYS, gb_crew, GB_NO_ORIGIN);
 
 static const gb_key SAND_KEYS[] = {
     {.name = "state",
@@ -506,11 +458,17 @@ static const gb_key JOB_KEYS[] = {
      .example = "{ name = \"Back door\"; }"},
     {.name = "crew",
      .kind = GB_KEY_GROUP,
-     .child = &CREW,
+     .child = &GB_CREW_SCHEMA,
      .required = true,
      .offset = offsetof(gb_job_file, job.crew),
-     .help = N_("mixer, pace, day"),
+     .help = N_("mixers, paces, the day, what it does in an hour"),
      .example = "{ mixer = { usable = \"3 ft3\"; }; }"},
+    {.name = "site_water",
+     .kind = GB_KEY_GROUP,
+     .child = &GB_SITE_WATER_SCHEMA,
+     .offset = offsetof(gb_job_file, job.water),
+     .help = N_("water beside that in the mixes"),
+     .example = "{ cleaning = \"5 gal\"; }"},
     {.name = "gauge",
      .kind = GB_KEY_GROUP,
      .child = &GAUGE,

@@ -245,6 +245,10 @@ static const gb_key LABEL_KEYS[] = {
 static const gb_schema LABEL =
     GB_SCHEMA("label", LABEL_KEYS, gb_label, offsetof(gb_label, at));
 
+static const char *const STAGES[] = {"footing", "block",  "core", "parge",
+                                     "setting", "joints", NULL};
+_Static_assert(sizeof STAGES / sizeof STAGES[0] == GB_STAGES + 1, "a word for each");
+
 static const gb_key HOLD_KEYS[] = {
     {.name = "what",
      .kind = GB_KEY_WORDS,
@@ -266,6 +270,12 @@ static const gb_key HOLD_KEYS[] = {
      .most = "400 days",
      .offset = offsetof(gb_hold, most),
      .help = N_("not after")},
+    {.name = "before",
+     .kind = GB_KEY_CHOICES,
+     .choices = STAGES,
+     .offset = offsetof(gb_hold, before),
+     .help = N_("the stages of the work that wait for its least time when the days are "
+                "planned")},
 };
 static const gb_schema HOLD = GB_SCHEMA("hold", HOLD_KEYS, gb_hold, GB_NO_ORIGIN);
 

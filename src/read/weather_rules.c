@@ -8,8 +8,6 @@
 #include <math.h>
 #include <string.h>
 
-enum { DAY_S = 24 * 3600, USUAL_WORK_S = 8 * 3600 /* common practice */ };
-
 static void report(gb_reader *r, const gb_job *job, const char *format) {
     gb_report(r->diags, r->file, job->weather.at.line, format,
               job->weather.hours_file == NULL ? "" : job->weather.hours_file);
@@ -59,14 +57,6 @@ static void refuse_stated(gb_reader *r, const gb_job *job, const char *key, bool
                   "weather states '%s' and hours, which say it too; take one out", key);
 }
 
-/* A finish at or before the start is of the next day. */
-static int64_t end_of_work(const gb_crew *crew, gb_moment midnight, gb_moment from) {
-    if (isnan(crew->finish.s))
-        return from.s + USUAL_WORK_S;
-    int64_t finish = midnight.s + (int64_t)crew->finish.s;
-    return finish <= from.s ? finish + DAY_S : finish;
-}
-
 /* The offset and the day of the work; false when one of them is not known. */
 static bool read_day(gb_reader *r, gb_job *job) {
     gb_weather *w = &job->weather;
@@ -95,7 +85,7 @@ static bool read_day(gb_reader *r, gb_job *job) {
                    "\"07:00\""));
     else {
         w->from.s = midnight.s + (int64_t)job->crew.start.s;
-        w->to.s = end_of_work(&job->crew, midnight, w->from);
+        w->to.s = midnight.s + (int64_t)gb_day_end(&job->crew).s;
         return placed;
     }
     return false;
@@ -137,16 +127,6 @@ static void check_hours(gb_reader *r, gb_job *job) {
         check_covered(r, job);
 }
 
-static void check_finish(gb_reader *r, const gb_job *job) {
-    const gb_crew *c = &job->crew;
-    if (fabs(c->finish.s - c->start.s) < 1)
-        gb_report(r->diags, r->file, 0,
-                  "the crew finishes when it starts; check start and finish");
-    if (!isnan(c->finish.s) && isnan(c->start.s))
-        gb_report(r->diags, r->file, 0,
-                  "the crew has a finish and no start; add: start = \"07:00\"");
-}
-
 static void check_temperatures(gb_reader *r, const gb_job *job) {
     const gb_temperatures *t = &job->temperatures;
     if (t->at.line == 0 || t->at.faulty)
@@ -165,7 +145,6 @@ static void check_temperatures(gb_reader *r, const gb_job *job) {
 
 void gb_check_weather(gb_reader *reader, gb_job *job) {
     const gb_weather *w = &job->weather;
-    check_finish(reader, job);
     check_temperatures(reader, job);
     if (w->at.line == 0 || w->at.faulty)
         return;

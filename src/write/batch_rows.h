@@ -7,6 +7,10 @@
 /* Each batch to tick, what it covers, when it is dead, and what the first one tells. */
 void gb_add_batches(gb_builder *b, const gb_mix_plan *p);
 
+/* What a batch covers, and one stretch of it: "treads 1 to 5 and part of 6". */
+gb_figure gb_covers_fig(gb_builder *b, const gb_batch *batch);
+gb_row gb_cover_row(gb_builder *b, const gb_stretch *stretch);
+
 /* The pots of a slurry, their water, their life, and as many marks to tick. */
 void gb_add_pots(gb_builder *b, const gb_job *job, const gb_mix_plan *p);
 

@@ -77,7 +77,7 @@ static void add_head(gb_builder *b, const gb_plan *plan, const gb_mix_plan *p) {
 
 /* ---- one batch ------------------------------------------------------------------- */
 
-static void add_limit(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
+static void add_limit(gb_builder *b, const gb_mix_plan *p) {
     const gb_batching *k = &p->batching;
     const gb_recipe *r = &p->recipe;
     double next = k->most_bags + (k->part_bags ? 0.125 : 1.0);
@@ -91,12 +91,12 @@ static void add_limit(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
     case GB_LIMIT_VOLUME:
         GB_ADD(b, LIMIT_VOLUME, most, more,
                gb_num("volume", GB_SHOW_VOLUME, r->yield.m3 * next),
-               gb_num("room", GB_SHOW_VOLUME, job->crew.mixer.usable.m3));
+               gb_num("room", GB_SHOW_VOLUME, gb_usable(k->mixer).m3));
         break;
     case GB_LIMIT_MASS:
         GB_ADD(b, LIMIT_MASS, most, more,
                gb_num("mass", GB_SHOW_MASS, (r->dry.kg + r->water_usual.kg) * next),
-               gb_num("room", GB_SHOW_MASS, job->crew.mixer.most.kg));
+               gb_num("room", GB_SHOW_MASS, k->mixer->most.kg));
         break;
     case GB_LIMIT_TIME:
         GB_ADD(b, LIMIT_TIME, most, gb_num("life", GB_SHOW_DURATION, p->life.s));
@@ -185,7 +185,7 @@ static void add_one_batch(gb_builder *b, const gb_job *job, const gb_mix_plan *p
     add_amount(b, job, p, bags);
     gb_add_with(b, p->need.mix, &p->recipe, bags);
     gb_add_makes(b, &p->recipe, bags);
-    add_limit(b, job, p);
+    add_limit(b, p);
     b->about.amount = GB_ONE_BATCH;
     gb_add_water(b, p->need.mix, &p->recipe, bags, gb_job_moisture(job));
     if (p->recipe.sand.kg > 0) {
@@ -279,7 +279,7 @@ gb_status gb_batch_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
         else if (p->batching.batch_count > 0)
             add_one_batch(&b, plan->job, p);
         gb_add_warmth(&b, plan->job, p);
-        bool by_hand = plan->job->crew.mixer.kind == GB_BARROW && !p->is_slurry;
+        bool by_hand = !p->is_slurry && p->batching.mixer->kind == GB_BARROW;
         gb_add_mixing(&b, p->need.mix, by_hand, gb_needs_hot_water(plan->job, p));
         gb_add_addition_notes(&b, p->need.mix);
         if (!p->is_slurry && p->batching.batch_count > 0)

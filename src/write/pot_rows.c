@@ -18,7 +18,7 @@ static void add_pot(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
     gb_figure count = gb_num("count", GB_SHOW_COUNT, (double)pot->count);
     gb_figure parts =
         gb_pot_parts_fig(b, p->need.mix, &p->recipe, pot->bags, gb_job_lying(job));
-    if (pot->take->units > 1.0)
+    if (pot->take->units > 1.0 && pot->pieces >= 1.0)
         GB_ADD(b, POT_PIECES, gb_num("pieces", GB_SHOW_COUNT, pot->pieces), name, area,
                depth, parts, count);
     else
@@ -39,7 +39,7 @@ static void add_pot(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
                gb_num("time", GB_SHOW_DURATION, pot->time.s));
 }
 
-/* Pots to tick: as many as the take needs of its first kind of pot. */
+/* Pots to tick: as many as each take needs of its smallest pots. */
 static void add_marks(gb_builder *b, const gb_mix_plan *p) {
     size_t count = 0;
     for (size_t i = 0; i < p->pot_count; i++)

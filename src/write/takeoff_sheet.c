@@ -85,7 +85,7 @@ static void add_need(gb_builder *b, const gb_mix_plan *p, gb_lying lying) {
     GB_ADD(b, NEED_BAGS, gb_num("bags", GB_SHOW_NUMBER, n->bags),
            gb_num("bag", GB_SHOW_MASS, p->recipe.bag.kg),
            gb_num("yield", GB_SHOW_VOLUME, p->recipe.yield.m3),
-           gb_num("whole", GB_SHOW_COUNT, (double)p->batching.bags_whole));
+           gb_num("whole", GB_SHOW_COUNT, gb_round(gb_bags_used(p), 1, GB_UP)));
     gb_add_need_spread(b, p);
 }
 

@@ -54,6 +54,13 @@ static gb_row cover_many(gb_builder *b, const gb_stretch *s) {
                 : GB_MAKE(b, COVERS_PIECES, name, from, to);
 }
 
+gb_row gb_cover_row(gb_builder *b, const gb_stretch *s) {
+    b->about.stretch = s;
+    if (is_uneven(s->take))
+        return cover_uneven(b, s);
+    return s->take->units > 1.0 ? cover_many(b, s) : cover_single(b, s);
+}
+
 /* The piece that a batch only begins is left to the next one, unless it is all there
    is. */
 static bool is_begun_only(const gb_stretch *s, const gb_batch *batch) {
@@ -65,7 +72,7 @@ static bool is_begun_only(const gb_stretch *s, const gb_batch *batch) {
            gb_count_down(s->to, 1.0, &done) == GB_OK && done == before;
 }
 
-static gb_figure covers_fig(gb_builder *b, const gb_batch *batch) {
+gb_figure gb_covers_fig(gb_builder *b, const gb_batch *batch) {
     gb_row *rows = gb_arena_take(b->arena, batch->stretch_count + 1, sizeof *rows);
     size_t n = 0;
     if (rows == NULL) {
@@ -76,11 +83,7 @@ static gb_figure covers_fig(gb_builder *b, const gb_batch *batch) {
         const gb_stretch *s = &batch->stretches[i];
         if (is_begun_only(s, batch))
             continue;
-        b->about.stretch = s;
-        if (is_uneven(s->take))
-            rows[n++] = cover_uneven(b, s);
-        else
-            rows[n++] = s->take->units > 1.0 ? cover_many(b, s) : cover_single(b, s);
+        rows[n++] = gb_cover_row(b, s);
     }
     gb_figure covers = gb_rows_fig(b, "covers", rows, n);
     covers.whole = true;
@@ -112,7 +115,8 @@ void gb_add_batches(gb_builder *b, const gb_mix_plan *p) {
         b->about.batch = i;
         GB_ADD(b, BATCH_LINE, gb_num("n", GB_SHOW_COUNT, (double)(i + 1)),
                gb_num("total", GB_SHOW_COUNT, (double)k->batch_count),
-               gb_bags_fig(b, "bags", k->batches[i].bags), covers_fig(b, &k->batches[i]));
+               gb_bags_fig(b, "bags", k->batches[i].bags),
+               gb_covers_fig(b, &k->batches[i]));
         GB_ADD(b, BATCH_LOG, gb_num("life", GB_SHOW_DURATION, p->life.s));
     }
     gb_figure life = gb_num("life", GB_SHOW_DURATION, p->life.s);

@@ -398,23 +398,27 @@ Test(batch, pace_as_area) {
     fx_job f;
     double m2_s = 0;
     fx_empty(&f);
-    cr_expect(gb_job_area_pace(&f.job, &m2_s) == GB_OK && isnan(m2_s), "none stated");
+    cr_expect(gb_area_pace(&f.job, &f.job.crew.pace, &m2_s) == GB_OK && isnan(m2_s),
+              "none stated");
     f.job.crew.pace.m3_s = 0.001;
-    cr_expect(gb_job_area_pace(&f.job, &m2_s) == GB_OK && isnan(m2_s), "by volume");
+    cr_expect(gb_area_pace(&f.job, &f.job.crew.pace, &m2_s) == GB_OK && isnan(m2_s),
+              "by volume");
     f.job.crew.pace.m2_s = 0.002;
-    cr_expect(gb_job_area_pace(&f.job, &m2_s) == GB_OK && m2_s == 0.002, "by area");
+    cr_expect(gb_area_pace(&f.job, &f.job.crew.pace, &m2_s) == GB_OK && m2_s == 0.002,
+              "by area");
     f.job.crew.pace.m2_s = NAN;
     f.job.crew.pace.treads_s = 3 / HOUR;
-    cr_expect(gb_job_area_pace(&f.job, &m2_s) == GB_NO_PACE, "treads, and no piece");
+    cr_expect(gb_area_pace(&f.job, &f.job.crew.pace, &m2_s) == GB_NO_PACE,
+              "treads, and no piece");
     cr_expect(m2_s == 0.002, "nothing is written where there is no pace");
     fx_piece(&f, "landing", GB_LANDING, 1, 5 * FT, 6 * FT);
-    cr_expect(gb_job_area_pace(&f.job, &m2_s) == GB_NO_PACE,
+    cr_expect(gb_area_pace(&f.job, &f.job.crew.pace, &m2_s) == GB_NO_PACE,
               "treads, and only a landing");
     fx_piece(&f, "cores", GB_TREAD, 7, NAN, NAN);
-    cr_expect(gb_job_area_pace(&f.job, &m2_s) == GB_NO_PACE,
+    cr_expect(gb_area_pace(&f.job, &f.job.crew.pace, &m2_s) == GB_NO_PACE,
               "treads, and only one without a size");
     fx_piece(&f, "treads", GB_TREAD, 7, 5 * FT, 14 * IN)->overhang_front.m = 2 * IN;
-    cr_expect(gb_job_area_pace(&f.job, &m2_s) == GB_OK);
+    cr_expect(gb_area_pace(&f.job, &f.job.crew.pace, &m2_s) == GB_OK);
     /* 3 x 5 x 1 ft2 are bedded in an hour */
     cr_expect(fx_same(m2_s, 15 * FT2 / HOUR), "%.8f", m2_s);
 }
@@ -513,8 +517,9 @@ Test(batch, what_no_batch_holds_is_still_bought) {
         fx_library(&f);
         f.pieces[0].layer_count = f.pieces[1].layer_count = 1; /* no slurry */
         f.job.mix_count = 1;
-        f.job.crew.mixer =
-            (gb_mixer){GB_PADDLE, {rows[i].usable * FT3}, {rows[i].most * LB}};
+        f.job.crew.mixer = (gb_mixer){.kind = GB_PADDLE,
+                                      .usable = {rows[i].usable * FT3},
+                                      .most = {rows[i].most * LB}};
         f.job.crew.pace.treads_s = rows[i].pace / HOUR;
         fx_plan(&f, &arena, &plan);
         const gb_batching *b = &plan.mixes[0].batching;

@@ -125,7 +125,7 @@ Test(first, edges) {
 Test(first, unknown_when_all_goes_in_one_batch) {
     fx_job f;
     fx_library(&f);
-    f.job.crew.mixer = (gb_mixer){GB_PADDLE, {30 * FT3}, {NAN}};
+    f.job.crew.mixer = (gb_mixer){.kind = GB_PADDLE, .usable = {30 * FT3}, .most = {NAN}};
     f.job.crew.pace.treads_s = NAN;
     cr_expect(check_of(&f, FX_BED.id).known == false);
 }

@@ -57,7 +57,7 @@ const gb_mix FX_BED = {
     .life = {2.0 * HOUR},
     .life_hot = {1.0 * HOUR},
     .open = {NAN},
-    .mixing = {180.0}};
+    .mixing = {0}};
 const gb_mix FX_SLURRY = {
     .name = "neat",
     .id = "slurry/neat",
@@ -70,7 +70,7 @@ const gb_mix FX_SLURRY = {
     .life = {1200.0},
     .life_hot = {600.0},
     .open = {300.0},
-    .mixing = {120.0}};
+    .mixing = {0}};
 const gb_mix FX_BLEND = {
     .name = "setting",
     .id = "bagged/setting",
@@ -82,7 +82,7 @@ const gb_mix FX_BLEND = {
     .life = {1.0 * HOUR},
     .life_hot = {0.5 * HOUR},
     .open = {NAN},
-    .mixing = {180.0}};
+    .mixing = {0}};
 const gb_mix FX_LIME_MORTAR = {
     .name = "type-n",
     .id = "mortar/type-n",
@@ -96,14 +96,14 @@ const gb_mix FX_LIME_MORTAR = {
     .life = {2.5 * HOUR},
     .life_hot = {2.0 * HOUR},
     .open = {NAN},
-    .mixing = {180.0}};
+    .mixing = {0}};
 
 void fx_empty(fx_job *f) {
     memset(f, 0, sizeof *f);
     gb_job *j = &f->job;
     j->file = "job.cfg";
     j->site.name = "a job";
-    j->crew.mixer = (gb_mixer){GB_PADDLE, {6.0 * FT3}, {NAN}};
+    j->crew.mixer = (gb_mixer){.kind = GB_PADDLE, .usable = {6.0 * FT3}, .most = {NAN}};
     j->crew.pace = (gb_pace){.treads_s = NAN, .m2_s = NAN, .m3_s = NAN};
     j->crew.start.s = 7.5 * HOUR;
     j->gauge = gb_usual_gauge();

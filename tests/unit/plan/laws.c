@@ -324,7 +324,8 @@ Test(laws, a_larger_mixer_is_never_more_batches) {
     size_t before = SIZE_MAX;
     for (int eighths = 4; eighths <= 120; eighths++) {
         fx_library(&f);
-        f.job.crew.mixer = (gb_mixer){GB_PADDLE, {eighths / 8.0 * FT3}, {NAN}};
+        f.job.crew.mixer =
+            (gb_mixer){.kind = GB_PADDLE, .usable = {eighths / 8.0 * FT3}, .most = {NAN}};
         f.job.crew.pace.treads_s = NAN;
         fx_plan(&f, &arena, &plan);
         size_t n = fx_of(&plan, FX_BED.id)->batching.batch_count;

@@ -1,0 +1,152 @@
+#include "engine/course.h"
+
+#include "gaugebox/count.h"
+
+#include <math.h>
+
+/* ---- laying them into the days ----------------------------------------------------- */
+
+static const double SLACK_S = 0.5;
+
+double gb_work_of(const gb_slot *s) {
+    return s->placing + s->coating;
+}
+
+/* Lays a slot at `from` or as soon after as it fits; false when it never does. */
+static bool lay_slot(gb_course *c, size_t i, double from) {
+    gb_slot *s = &c->slots[i];
+    from = gb_larger(from, s->not_before);
+    if (s->pot != NULL) {
+        s->from = gb_fit(c->hours, from, gb_work_of(s));
+        s->to = s->from + gb_work_of(s);
+        return !isnan(s->from);
+    }
+    s->from = gb_fit(c->hours, from, 0);
+    s->to = gb_work_until(c->hours, s->from, gb_work_of(s));
+    if (!isnan(s->to))
+        return true;
+    s->from = gb_next_day(c->hours, s->from);
+    s->to = gb_work_until(c->hours, s->from, gb_work_of(s));
+    return !isnan(s->to);
+}
+
+/* When a batch that is needed at `needed` can be ready: mixed in the same window, after
+   the one before it is out. */
+static double ready_for(const gb_course *c, size_t use_index, double needed) {
+    double mixing = gb_mixing_time(&c->plan->job->crew).s;
+    double free = use_index == 0 ? c->mixer_free : c->uses[use_index - 1].ready;
+    double from = gb_larger(gb_window_from(c->hours, needed), free);
+    return gb_larger(needed, from + mixing);
+}
+
+typedef enum outcome { LAID, AGAIN, AGAIN_BEFORE, NEVER } outcome;
+
+/* The first slot of a batch, so that the batch is ready for it. */
+static outcome lay_first(gb_course *c, size_t b) {
+    gb_use *u = &c->uses[b];
+    gb_slot *s = &c->slots[u->first];
+    if (u->from > 0) { /* begun by the batch before, which laid it */
+        double needed = s->from + u->from;
+        u->ready = ready_for(c, b, needed);
+        if (u->ready <= needed + SLACK_S)
+            return LAID;
+        s->not_before = s->from + (u->ready - needed);
+        return AGAIN_BEFORE;
+    }
+    double from = u->first == 0 ? c->start : c->slots[u->first - 1].to;
+    for (size_t tried = 0; tried <= 2 * c->hours->count; tried++) {
+        if (!lay_slot(c, u->first, from))
+            return NEVER;
+        u->ready = ready_for(c, b, s->from);
+        if (u->ready <= s->from + SLACK_S)
+            return LAID;
+        from = u->ready;
+    }
+    return NEVER;
+}
+
+/* True when what a batch places of its slots up to `last` is placed on its day and before
+   it is dead. */
+static bool is_alive(const gb_course *c, const gb_use *u, size_t last, double to) {
+    const gb_slot *s = &c->slots[last];
+    double end = s->pot == NULL ? s->to : s->from + to;
+    double in = u->ready - gb_wet_mixing(c->mix->need.mix).s;
+    return end <= in + c->mix->life.s + SLACK_S &&
+           gb_day_of(c->hours, end - SLACK_S) == gb_day_of(c->hours, in);
+}
+
+/* What a batch has left for a slot that the next one finishes; 0 when there is none, or
+   when it sets nothing else. */
+static double rest_of(const gb_course *c, size_t b) {
+    const gb_use *u = &c->uses[b];
+    bool shared = b + 1 < c->use_count && c->uses[b + 1].first == u->last &&
+                  c->uses[b + 1].from > 0;
+    if (!shared || u->last == u->first)
+        return 0;
+    const gb_slot *s = &c->slots[u->last];
+    return u->to / s->placing * (s->covers.to - s->covers.from) * s->take->each.m3 *
+           (1.0 + c->mix->need.waste.of_one);
+}
+
+/* Throws that rest away where the waste of the stage allows for it; the next batch begins
+   the slot afresh. */
+static bool cut_rest(gb_course *c, size_t b) {
+    gb_use *u = &c->uses[b];
+    double rest = rest_of(c, b);
+    if (!(rest > 0) || gb_over(rest / c->spare.m3, 1.0))
+        return false;
+    c->spare.m3 -= rest;
+    u->cut.m3 = rest;
+    u->last--;
+    u->to = c->slots[u->last].placing;
+    c->uses[b + 1].from = 0;
+    return true;
+}
+
+static outcome lay_batch(gb_course *c, size_t b) {
+    gb_use *u = &c->uses[b];
+    outcome first = lay_first(c, b);
+    if (first != LAID)
+        return first;
+    for (size_t i = u->first + 1; i <= u->last; i++)
+        if (!lay_slot(c, i, c->slots[i - 1].to))
+            return NEVER;
+    if (is_alive(c, u, u->last, u->to))
+        return LAID;
+    if (rest_of(c, b) > 0 && is_alive(c, u, u->last - 1, c->slots[u->last - 1].placing) &&
+        cut_rest(c, b))
+        return LAID;
+    gb_slot *s = &c->slots[u->first];
+    s->not_before = gb_next_window(c->hours, s->from);
+    return u->from > 0 ? AGAIN_BEFORE : AGAIN;
+}
+
+/* A batch that does not fit is tried behind the next break; one that finishes what the
+   batch before it began takes that one along. Each is tried at all windows of some days.
+ */
+bool gb_lay_batches(gb_course *c) {
+    size_t most = 8 * (c->hours->count + 1);
+    for (size_t b = 0; b < c->use_count;) {
+        outcome o = lay_batch(c, b);
+        c->failed = b;
+        if (o == LAID) {
+            b++;
+            continue;
+        }
+        if (o == NEVER || ++c->uses[b].tried > most)
+            return false;
+        b -= o == AGAIN_BEFORE && !cut_rest(c, b - 1);
+    }
+    return true;
+}
+
+bool gb_lay_pots(gb_course *c) {
+    double at = c->start;
+    for (size_t i = 0; i < c->slot_count; i++) {
+        c->failed = i;
+        if (!lay_slot(c, i, at))
+            return false;
+        at = c->slots[i].to;
+    }
+    return true;
+}

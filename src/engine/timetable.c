@@ -1,0 +1,289 @@
+#include "engine/course.h"
+
+#include "gaugebox/count.h"
+
+#include <math.h>
+
+gb_duration gb_usual_joint_hold(void) {
+    return (gb_duration){36 * 3600.0};
+}
+
+unsigned gb_kinds_without_pace(const gb_plan *plan) {
+    unsigned kinds = 0;
+    for (size_t i = 0; i < plan->take_count; i++) {
+        const gb_take *t = &plan->takes[i];
+        if (isnan(gb_time_of(t, (gb_share){0}, plan->rates, 1).s))
+            kinds |= 1u << t->layer->kind;
+    }
+    return kinds;
+}
+
+/* ---- what comes of it -------------------------------------------------------------- */
+
+typedef struct planner {
+    const gb_plan *plan;
+    gb_arena *arena;
+    gb_timetable table;
+    gb_load *loads;
+    size_t *pots;          /* of each mix so far */
+    double free;           /* the crew is */
+    double mixer_free;     /* and who mixes */
+    const gb_mixer *mixer; /* that was used last, and for what */
+    const gb_mix_plan *mix;
+    struct {
+        double at;
+        const gb_mix_plan *mix;
+        const gb_hold *hold;
+    } waits[GB_STAGES]; /* what each stage waits for */
+} planner;
+
+static void add_batch_load(planner *p, const gb_course *c, const gb_stage_batches *stage,
+                           size_t b) {
+    const gb_use *u = &c->uses[b];
+    const gb_slot *last = &c->slots[u->last];
+    double in = u->ready - gb_wet_mixing(c->mix->need.mix).s;
+    p->loads[p->table.load_count++] =
+        (gb_load){.mix = c->mix,
+                  .number = stage->first + b,
+                  .cut = u->cut,
+                  .in = in,
+                  .from = u->ready,
+                  .to = last->pot == NULL ? last->to : last->from + u->to,
+                  .dead = in + c->mix->life.s};
+}
+
+static void add_pot_load(planner *p, const gb_course *c, const gb_slot *s) {
+    double takes = s->coating > 0 ? s->coating : s->placing;
+    double in = s->to - takes;
+    size_t *number = &p->pots[c->slurry - p->plan->mixes];
+    p->loads[p->table.load_count++] =
+        (gb_load){.mix = c->slurry,
+                  .number = (*number)++,
+                  .pot = s->pot,
+                  .covers = {s->pot->take, s->covers.from, s->covers.to},
+                  .in = in,
+                  .from = in,
+                  .to = s->to,
+                  .dead = in + c->slurry->life.s};
+}
+
+static const double SLACK_S = 0.5;
+
+/* Both lists are in order; a batch comes before the pot of what it begins. */
+static void add_loads(planner *p, const gb_course *c, const gb_stage_batches *stage,
+                      gb_stage_plan *sp) {
+    size_t b = 0;
+    for (size_t i = 0; i < c->slot_count; i++) {
+        const gb_slot *s = &c->slots[i];
+        double in = s->to - (s->coating > 0 ? s->coating : s->placing);
+        sp->time += gb_work_of(s);
+        while (b < c->use_count && c->uses[b].ready <= in + SLACK_S)
+            add_batch_load(p, c, stage, b++);
+        if (s->pot == NULL)
+            continue;
+        add_pot_load(p, c, s);
+        sp->pots++;
+        sp->wet.kg += s->pot->bags * (s->covers.to - s->covers.from) / s->pot->pieces *
+                      (c->slurry->recipe.dry.kg + c->slurry->recipe.water_usual.kg);
+    }
+    while (b < c->use_count)
+        add_batch_load(p, c, stage, b++);
+}
+
+/* What comes after a mix in the trade's order waits for its holds. */
+static void wait_for(planner *p, const gb_mix_plan *mix, gb_stage stage, double end) {
+    const gb_mix *m = mix->need.mix;
+    bool joints = false;
+    for (size_t i = 0; i < m->hold_count; i++)
+        for (gb_stage q = stage + 1; q < GB_STAGES; q++) {
+            if (!(m->holds[i].before >> q & 1))
+                continue;
+            joints = joints || q == GB_JOINT_STAGE;
+            if (end + m->holds[i].least.s > p->waits[q].at) {
+                p->waits[q].at = end + m->holds[i].least.s;
+                p->waits[q].mix = mix;
+                p->waits[q].hold = &m->holds[i];
+            }
+        }
+    double usual = end + gb_usual_joint_hold().s;
+    if (stage == GB_SETTING_STAGE && !joints && usual > p->waits[GB_JOINT_STAGE].at) {
+        p->waits[GB_JOINT_STAGE].at = usual;
+        p->waits[GB_JOINT_STAGE].mix = mix;
+        p->waits[GB_JOINT_STAGE].hold = NULL;
+    }
+}
+
+/* Another mix in the same mixer, on the same day, finds it cleaned. */
+static void change_mixer(planner *p, const gb_mix_plan *mix, double start) {
+    if (mix == NULL)
+        return;
+    const gb_hours_of_day *h = &p->table.hours;
+    bool same_day = gb_day_of(h, start) == gb_day_of(h, p->mixer_free);
+    if (p->mix != NULL && p->mix != mix && p->mixer == mix->batching.mixer && same_day) {
+        p->mixer_free += gb_cleaning_time(&p->plan->job->crew).s;
+        p->table.cleanings++;
+    }
+    p->mix = mix;
+    p->mixer = mix->batching.mixer;
+}
+
+static void refuse(gb_stage_plan *sp, const gb_course *c, const gb_stage_batches *stage) {
+    sp->unplanned = GB_NO_ROOM;
+    sp->mix = c->mix != NULL ? c->mix : c->slurry;
+    sp->pot = c->mix == NULL;
+    sp->number = c->failed + (stage == NULL ? 0 : stage->first);
+}
+
+/* One mix of a stage, or its slurry alone. */
+static gb_status run_course(planner *p, gb_stage_plan *sp, gb_course *c,
+                            const gb_stage_batches *stage) {
+    c->start = gb_fit(&p->table.hours, gb_larger(p->free, sp->not_before), 0);
+    change_mixer(p, c->mix, c->start);
+    c->mixer_free = p->mixer_free;
+    gb_status status =
+        stage != NULL ? gb_cut_batches(c, stage, p->arena) : gb_cut_slurry(c, p->arena);
+    if (status != GB_OK || c->slot_count == 0)
+        return status;
+    if (!(stage != NULL ? gb_lay_batches(c) : gb_lay_pots(c))) {
+        refuse(sp, c, stage);
+        return GB_OK;
+    }
+    add_loads(p, c, stage, sp);
+    if (!(sp->to > 0))
+        sp->from = c->slots[0].from;
+    p->free = sp->to = c->slots[c->slot_count - 1].to;
+    if (c->use_count > 0)
+        p->mixer_free = c->uses[c->use_count - 1].ready;
+    sp->batches += c->use_count;
+    const gb_mix_plan *last = c->mix != NULL ? c->mix : c->slurry;
+    wait_for(p, last, sp->stage, sp->to);
+    return GB_OK;
+}
+
+static const gb_stage_batches *batches_of(const gb_mix_plan *mix, gb_stage stage) {
+    for (size_t i = 0; !mix->is_slurry && i < mix->batching.stage_count; i++)
+        if (mix->batching.stages[i].stage == stage)
+            return &mix->batching.stages[i];
+    return NULL;
+}
+
+static bool coats_alone(const gb_plan *plan, const gb_mix_plan *mix) {
+    for (size_t i = 0; mix->is_slurry && i < mix->need.take_count; i++)
+        if (gb_beside(plan, mix->need.takes[i], GB_BED) == NULL)
+            return true;
+    return false;
+}
+
+static gb_status run_mix(planner *p, gb_stage_plan *sp, const gb_mix_plan *mix) {
+    const gb_stage_batches *stage = batches_of(mix, sp->stage);
+    gb_course c = {.plan = p->plan, .hours = &p->table.hours};
+    if (stage != NULL && stage->count == 0) {
+        sp->unplanned = GB_NO_BATCH;
+        sp->mix = mix;
+        return GB_OK;
+    }
+    if (stage != NULL) {
+        c.mix = mix;
+        for (size_t k = 0; k < stage->count; k++)
+            sp->wet.kg += mix->batching.batches[stage->first + k].bags *
+                          (mix->recipe.dry.kg + mix->recipe.water_usual.kg);
+        return run_course(p, sp, &c, stage);
+    }
+    if (sp->stage != GB_SETTING_STAGE || !coats_alone(p->plan, mix))
+        return GB_OK;
+    c.slurry = mix;
+    return run_course(p, sp, &c, NULL);
+}
+
+static bool has_work(const gb_plan *plan, gb_stage stage) {
+    for (size_t i = 0; i < plan->mix_count; i++)
+        if (batches_of(&plan->mixes[i], stage) != NULL ||
+            (stage == GB_SETTING_STAGE && coats_alone(plan, &plan->mixes[i])))
+            return true;
+    return false;
+}
+
+/* Seconds of work; NaN where the crew states no rate for it. */
+static void add_labour(const gb_crew *crew, gb_stage_plan *sp) {
+    size_t loads = 0;
+    bool carried =
+        crew->carrying.s > 0 && gb_count_up(sp->wet.kg, crew->load.kg, &loads) == GB_OK;
+    sp->labour = (gb_labour){
+        .mixing = crew->mixing.s > 0 ? (double)sp->batches * crew->mixing.s : GB_NONE,
+        .potting = crew->potting.s > 0 ? (double)sp->pots * crew->potting.s : GB_NONE,
+        .carrying = carried ? (double)loads * crew->carrying.s : GB_NONE,
+        .setting = sp->time * (double)gb_hands_of(crew)};
+}
+
+static gb_status run_stage(planner *p, gb_stage stage, bool reached) {
+    gb_stage_plan *sp = &p->table.stages[p->table.stage_count++];
+    *sp = (gb_stage_plan){.stage = stage,
+                          .not_before = p->waits[stage].at,
+                          .wait_mix = p->waits[stage].mix,
+                          .hold = p->waits[stage].hold};
+    if (!reached)
+        sp->unplanned = GB_NOT_REACHED;
+    gb_status status = GB_OK;
+    for (size_t i = 0; i < p->plan->mix_count && sp->unplanned == GB_PLANNED; i++) {
+        status = run_mix(p, sp, &p->plan->mixes[i]);
+        if (status != GB_OK)
+            return status;
+    }
+    if (sp->unplanned == GB_PLANNED)
+        add_labour(&p->plan->job->crew, sp);
+    return status;
+}
+
+/* Room for every batch and every pot. */
+static gb_status make_room(planner *p) {
+    size_t room = 1;
+    size_t cursor = 0;
+    for (size_t i = 0; i < p->plan->mix_count; i++) {
+        const gb_mix_plan *m = &p->plan->mixes[i];
+        room += m->is_slurry ? 0 : m->batching.batch_count;
+        for (size_t k = 0; m->is_slurry && k < m->need.take_count; k++)
+            room += gb_cells_of(m->need.takes[k],
+                                gb_pot_to_use(m, m->need.takes[k], &cursor));
+    }
+    p->loads = gb_arena_take(p->arena, room, sizeof *p->loads);
+    p->pots = gb_arena_take(p->arena, p->plan->mix_count + 1, sizeof *p->pots);
+    p->table.loads = p->loads;
+    return p->loads == NULL || p->pots == NULL ? GB_NO_MEMORY : GB_OK;
+}
+
+static void count_days(gb_timetable *t) {
+    size_t last = SIZE_MAX;
+    for (size_t i = 0; i < t->load_count; i++) {
+        size_t day = gb_day_of(&t->hours, t->loads[i].in);
+        if (day == last)
+            continue;
+        last = day;
+        t->days = day + 1;
+        t->days_worked++;
+    }
+    t->cleanings += t->days_worked;
+}
+
+gb_status gb_plan_days(const gb_plan *plan, gb_arena *arena, gb_timetable *table) {
+    planner p = {.plan = plan, .arena = arena};
+    if (gb_kinds_without_pace(plan) != 0)
+        return GB_NO_PACE;
+    gb_status status = gb_find_hours(&plan->job->crew, arena, &p.table.hours);
+    if (status == GB_OK)
+        status = make_room(&p);
+    if (status != GB_OK)
+        return status;
+    p.free = p.mixer_free = p.table.hours.windows[0].from;
+    bool reached = true;
+    for (gb_stage stage = GB_FOOTING_STAGE; stage < GB_STAGES; stage++) {
+        if (!has_work(plan, stage))
+            continue;
+        status = run_stage(&p, stage, reached);
+        if (status != GB_OK)
+            return status;
+        reached = p.table.stages[p.table.stage_count - 1].unplanned == GB_PLANNED;
+    }
+    count_days(&p.table);
+    *table = p.table;
+    return GB_OK;
+}
