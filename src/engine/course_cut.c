@@ -10,16 +10,18 @@
 const gb_pot *gb_pot_to_use(const gb_mix_plan *slurry, const gb_take *take,
                             size_t *cursor) {
     const gb_pot *best = NULL;
+    size_t start = *cursor;
     for (size_t tried = 0; tried < slurry->pot_count; tried++) {
-        size_t i = (*cursor + tried) % slurry->pot_count;
+        size_t i = (start + tried) % slurry->pot_count;
         const gb_pot *p = &slurry->pots[i];
         if (p->take != take && best != NULL)
             break; /* those of a take stand together, the smaller ones first */
         if (p->take != take)
             continue;
+        if (best == NULL)
+            *cursor = i; /* the first one of this take */
         if (best == NULL || p->fits_life)
             best = p;
-        *cursor = i;
     }
     return best;
 }

@@ -85,6 +85,7 @@ gnu_name() { # kind, name: what GNU units calls it; nothing for an unknown one
     area_pace:ft2/h) echo 'foot^2/hour' ;;
     area_pace:m2/h) echo 'm^2/hour' ;;
     volume_pace:ft3/h) echo 'foot^3/hour' ;;
+    volume_pace:L/h) echo 'liter/hour' ;;
     volume_pace:m3/h) echo 'm^3/hour' ;;
     esac
 }

@@ -218,6 +218,7 @@ static const struct {
     {"mortar by 100 ft2", GB_MORTAR_RATE, "8.5 ft3/100 ft2", 8.5 * 0.3048 / 100},
     {"mortar by ft2", GB_MORTAR_RATE, "1/8 ft3/ft2", 0.3048 / 8},
     {"mortar by m2", GB_MORTAR_RATE, "0.026 m3/m2", 0.026},
+    {"L/h", GB_VOLUME_PACE, "60 L/h", 0.06 / 3600},
     {"m3/h", GB_VOLUME_PACE, "0.1 m3/h", 0.1 / 3600},
 };
 _Static_assert(sizeof READ / sizeof READ[0] >= 110, "rows that are read");
