@@ -40,6 +40,8 @@
    - ontario-code: Ontario Building Code, Division B 9.20
    - pca-small-jobs: PCA Homeowner's Guide as printed by Beall, figure 3-3
    - pointing-practice: joints of slabs by geometry; NPS Preservation Brief 2; CPWD
+   - r-quantiles: R 4.2.2, package stats, normal and Student; a t table in print (from
+   memory)
    - sand-practice: bulking of sand after SP 23, PCA and course texts (partly from memory)
    - settlement-tests: field test of bulking, worked cases of course texts
    - shipped-mixes: no source; every mix of the table is planned in each of its uses
