@@ -34,9 +34,10 @@ double gb_fit(const gb_hours_of_day *hours, double from, double seconds);
    ends before. */
 double gb_work_until(const gb_hours_of_day *hours, double from, double seconds);
 
-/* The beginning of the window in which work at `at` is done, of the one after it, and of
-   the next day. */
+/* The beginning and the end of the window in which work at `at` is done, the beginning of
+   the one after it, and of the next day. */
 double gb_window_from(const gb_hours_of_day *hours, double at);
+double gb_window_to(const gb_hours_of_day *hours, double at);
 double gb_next_window(const gb_hours_of_day *hours, double at);
 double gb_next_day(const gb_hours_of_day *hours, double at);
 
@@ -52,9 +53,9 @@ typedef struct gb_load {
     const gb_pot *pot; /* NULL: a batch */
     gb_stretch covers; /* of a pot; a batch has its own stretches */
     gb_volume cut;     /* of a batch: its rest, which no tread takes in time; see below */
-    double in;         /* first water: so long before `from` as it is mixed at the least */
-    double from, to;   /* placing it */
-    double dead;       /* in + life */
+    double in;       /* first water: so long before `from` as it is mixed at the least */
+    double from, to; /* placing it */
+    double dead;     /* in + life */
 } gb_load;
 
 /* Seconds of work by the crew's own rates; NaN where it states none. */

@@ -16,6 +16,7 @@ typedef struct gb_slot {
     double placing; /* seconds of the bed */
     double coating; /* of a slurry that has a pace of its own, after it */
     double from, to;
+    double wait; /* in it, for a batch that is not mixed yet */
     double not_before;
 } gb_slot;
 
@@ -24,6 +25,7 @@ typedef struct gb_use {
     size_t first, last;
     double from, to;
     double ready;  /* turned out of the mixer */
+    double done;   /* all of it placed */
     gb_volume cut; /* its rest that is thrown away */
     size_t tried;
 } gb_use;

@@ -15,6 +15,7 @@ double gb_work_of(const gb_slot *s) {
 /* Lays a slot at `from` or as soon after as it fits; false when it never does. */
 static bool lay_slot(gb_course *c, size_t i, double from) {
     gb_slot *s = &c->slots[i];
+    s->wait = 0;
     from = gb_larger(from, s->not_before);
     if (s->pot != NULL) {
         s->from = gb_fit(c->hours, from, gb_work_of(s));
@@ -46,11 +47,15 @@ static outcome lay_first(gb_course *c, size_t b) {
     gb_use *u = &c->uses[b];
     gb_slot *s = &c->slots[u->first];
     if (u->from > 0) { /* begun by the batch before, which laid it */
-        double needed = s->from + u->from;
+        double needed = s->from + s->wait + u->from;
         u->ready = ready_for(c, b, needed);
-        if (u->ready <= needed + SLACK_S)
+        double wait = gb_larger(u->ready - needed, 0);
+        if (s->to + wait <= gb_window_to(c->hours, s->from) + SLACK_S) {
+            s->wait += wait;
+            s->to += wait;
             return LAID;
-        s->not_before = s->from + (u->ready - needed);
+        }
+        s->not_before = gb_next_window(c->hours, s->from);
         return AGAIN_BEFORE;
     }
     double from = u->first == 0 ? c->start : c->slots[u->first - 1].to;
@@ -67,9 +72,10 @@ static outcome lay_first(gb_course *c, size_t b) {
 
 /* True when what a batch places of its slots up to `last` is placed on its day and before
    it is dead. */
-static bool is_alive(const gb_course *c, const gb_use *u, size_t last, double to) {
+static bool is_alive(const gb_course *c, gb_use *u, size_t last, double to) {
     const gb_slot *s = &c->slots[last];
-    double end = s->pot == NULL ? s->to : s->from + to;
+    double end = s->pot == NULL ? s->to : s->from + s->wait + to;
+    u->done = end;
     double in = u->ready - gb_wet_mixing(c->mix->need.mix).s;
     return end <= in + c->mix->life.s + SLACK_S &&
            gb_day_of(c->hours, end - SLACK_S) == gb_day_of(c->hours, in);
@@ -98,7 +104,9 @@ static bool cut_rest(gb_course *c, size_t b) {
     c->spare.m3 -= rest;
     u->cut.m3 = rest;
     u->last--;
-    u->to = c->slots[u->last].placing;
+    const gb_slot *last = &c->slots[u->last];
+    u->to = last->placing;
+    u->done = last->from + last->wait + last->placing;
     c->uses[b + 1].from = 0;
     return true;
 }

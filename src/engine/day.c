@@ -102,6 +102,11 @@ double gb_window_from(const gb_hours_of_day *hours, double at) {
     return window_at(hours, at, &index).from;
 }
 
+double gb_window_to(const gb_hours_of_day *hours, double at) {
+    size_t index = 0;
+    return window_at(hours, at, &index).to;
+}
+
 double gb_next_day(const gb_hours_of_day *hours, double at) {
     return (double)(gb_day_of(hours, at) + 1) * DAY_S + hours->windows[0].from;
 }

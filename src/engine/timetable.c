@@ -40,16 +40,14 @@ typedef struct planner {
 static void add_batch_load(planner *p, const gb_course *c, const gb_stage_batches *stage,
                            size_t b) {
     const gb_use *u = &c->uses[b];
-    const gb_slot *last = &c->slots[u->last];
     double in = u->ready - gb_wet_mixing(c->mix->need.mix).s;
-    p->loads[p->table.load_count++] =
-        (gb_load){.mix = c->mix,
-                  .number = stage->first + b,
-                  .cut = u->cut,
-                  .in = in,
-                  .from = u->ready,
-                  .to = last->pot == NULL ? last->to : last->from + u->to,
-                  .dead = in + c->mix->life.s};
+    p->loads[p->table.load_count++] = (gb_load){.mix = c->mix,
+                                                .number = stage->first + b,
+                                                .cut = u->cut,
+                                                .in = in,
+                                                .from = u->ready,
+                                                .to = u->done,
+                                                .dead = in + c->mix->life.s};
 }
 
 static void add_pot_load(planner *p, const gb_course *c, const gb_slot *s) {
