@@ -6,6 +6,7 @@
 #include "gaugebox/layer.h"
 #include "gaugebox/lift.h"
 #include "gaugebox/loose.h"
+#include "gaugebox/pail.h"
 #include "gaugebox/sand.h"
 #include "gaugebox/shape.h"
 #include "gaugebox/steps.h"
@@ -76,6 +77,12 @@ typedef struct gb_piece {
     gb_origin at;
 } gb_piece;
 
+/* The pail that the helper pours water and gauges sand with. */
+typedef struct gb_marked_pail {
+    gb_pail_size size;
+    gb_origin at; /* line 0: none is stated */
+} gb_marked_pail;
+
 /* Extra of one mix (applied when needs are gathered) or of one material (applied when
    materials are bought). */
 typedef struct gb_waste {
@@ -108,10 +115,12 @@ typedef struct gb_job {
     gb_crew crew;
     gb_site_water water;
     gb_gauge gauge;
+    gb_marked_pail pail;
     gb_sand_pile sand;
     gb_weather weather;
     gb_temperatures temperatures;
-    gb_lift lift; /* that sets the stone */
+    gb_lift lift;  /* that sets the stone */
+    gb_share sure; /* how sure what is bought is to be; 0: at best */
     const gb_waste *wastes;
     size_t waste_count;
     const gb_own_label *labels;

@@ -25,6 +25,10 @@ gb_volume gb_pail_volume(const gb_pail_size *pail);
    within it. */
 gb_volume gb_pail_filled(const gb_pail_size *pail, gb_length up);
 
+/* How high a volume stands in it, to 1e-9 m; NaN where it does not tell its shape, or
+   does not hold so much. */
+gb_length gb_pail_up(const gb_pail_size *pail, gb_volume volume);
+
 /* The part of its volume that counts as one full pail: 0.9 of it, since nobody carries a
    pail full to the brim. Common practice. */
 gb_share gb_pail_full(void);

@@ -384,8 +384,8 @@ typedef struct gb_mix_plan {
     gb_cautions cautions;
 } gb_mix_plan;
 
-/* Of a mix's life, the time from first water until a batch is turned out, and what is left
-   to place it. */
+/* Of a mix's life, the time from first water until a batch is turned out, and what is
+   left to place it. */
 gb_duration gb_wet_mixing(const gb_mix *mix);
 gb_duration gb_life_to_place(const gb_mix_plan *mix);
 
@@ -487,6 +487,16 @@ bool gb_heaviest_bucket(const gb_job *job, const gb_mix_plan *mix,
 
 /* Bags that one mix takes in all: its batches, or for a slurry what the pots hold. */
 double gb_bags_used(const gb_mix_plan *mix);
+
+/* The need is taken to be normal about its bags, with their standard deviation. Bags that
+   are enough for it so surely, unrounded and not below zero; and how surely so many are.
+ */
+double gb_bags_surely(const gb_need *need, gb_share sure);
+gb_share gb_sureness(const gb_need *need, double bags);
+
+/* Bags to buy for a mix: what its batches take, or more to be so sure of it; of a blend
+   whole ones. */
+double gb_bags_bought(const gb_job *job, const gb_mix_plan *mix);
 
 /* The usual mixing water that they take with sand of that moisture, with what replaces a
    part of it; none when the sand is too wet. */

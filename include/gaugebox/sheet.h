@@ -23,6 +23,7 @@ typedef enum gb_show {
     GB_SHOW_LENGTH,
     GB_SHOW_LENGTH_FINE, /* inches to three decimals, mm to one */
     GB_SHOW_INCHES,      /* sixteenths of an inch, whatever the sheet's units */
+    GB_SHOW_UP,          /* a mark: sixteenths of an inch, or whole millimetres */
     GB_SHOW_MM,          /* beside it, the same in whole millimetres */
     GB_SHOW_SLOPE,
     GB_SHOW_RUN,       /* a long length, tenths of ft or m */
@@ -138,7 +139,9 @@ struct gb_about {
     const gb_timetable *table;
     const gb_load *load;
     const gb_stage_plan *work;
-    size_t number; /* of a break, from 0 */
+    size_t number;    /* of a break, from 0 */
+    gb_volume volume; /* that stands in a pail */
+    double bags;      /* that may be enough */
 };
 
 struct gb_row {

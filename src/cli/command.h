@@ -33,6 +33,7 @@ typedef struct gb_run {
     gb_mix_table *table;
     gb_places places;       /* kept when figures are to be explained */
     const char *folders[3]; /* --mixes, the user's own, the shipped one */
+    gb_share sure;          /* of what is bought; 0: at best */
     int told; /* the exit status of a fault that was told already; 0: none */
 } gb_run;
 
@@ -51,6 +52,9 @@ extern const gb_command gb_steps_command;
 extern const gb_command gb_check_command;
 extern const gb_command gb_keys_command;
 extern const gb_command gb_starter_command;
+
+/* --sure: 50, 80, 90, 95 or 99 per cent, as a share. */
+gb_share gb_option_sure(struct argp_state *state, const char *arg);
 
 /* Opens a run with the mix table ready; false with the fault told on stderr. */
 bool gb_run_start(gb_run *run, const gb_common *common);

@@ -1,10 +1,11 @@
 #include "cli/command.h"
 #include "words/words.h"
 
-enum { KEY_PRICES = 2001, MOST_JOBS = 1000 };
+enum { KEY_PRICES = 2001, KEY_SURE, MOST_JOBS = 1000 };
 
 typedef struct input {
     gb_common common;
+    gb_share sure;
     const char *prices;
     const char *jobs[MOST_JOBS];
     size_t count;
@@ -13,6 +14,11 @@ typedef struct input {
 static const struct argp_option OPTIONS[] = {
     {"prices", KEY_PRICES, N_("FILE"), 0,
      N_("the price book; without it prices.cfg beside the first job"), 0},
+    {"sure", KEY_SURE, "50|80|90|95|99", 0,
+     N_("buy so much that it is enough with that chance in per cent; without it, what "
+        "the "
+        "batches take"),
+     0},
     {0}};
 
 static error_t parse(int key, char *arg, struct argp_state *state) {
@@ -20,6 +26,9 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
     switch (key) {
     case ARGP_KEY_INIT:
         state->child_inputs[0] = &in->common;
+        return 0;
+    case KEY_SURE:
+        in->sure = gb_option_sure(state, arg);
         return 0;
     case KEY_PRICES:
         in->prices = arg;
@@ -84,6 +93,7 @@ static int run_price(int argc, char **argv) {
     gb_run run;
     if (!gb_run_start(&run, &in.common))
         return GB_EXIT_IO;
+    run.sure = in.sure;
     gb_status status = price_jobs(&run, &in);
     return gb_run_end(&run, &in.common, status);
 }

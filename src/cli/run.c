@@ -106,6 +106,16 @@ double gb_option_quantity(struct argp_state *state, const char *option, gb_kind 
     return value;
 }
 
+gb_share gb_option_sure(struct argp_state *state, const char *arg) {
+    static const char *const WORDS[] = {"50", "80", "90", "95", "99"};
+    static const double SHARES[] = {0.50, 0.80, 0.90, 0.95, 0.99};
+    for (size_t i = 0; i < sizeof WORDS / sizeof WORDS[0]; i++)
+        if (strcmp(arg, WORDS[i]) == 0)
+            return (gb_share){SHARES[i]};
+    argp_error(state, gb_tr("--sure '%s' is not known; write 50, 80, 90, 95 or 99"), arg);
+    return (gb_share){0};
+}
+
 gb_status gb_run_write(gb_run *run, const gb_common *common, const gb_sheet *sheet) {
     const char *format = common->format == NULL ? "text" : common->format;
     if (common->explain)
@@ -202,6 +212,7 @@ bool gb_run_plan(gb_run *run, const char *file, gb_job *job, gb_plan *plan) {
     if (!gb_read_job(file, run->table, &run->arena, &run->diags, job))
         return false;
     const gb_mix *bad_mix = NULL;
+    job->sure = run->sure;
     gb_status status = gb_make_plan(job, &run->arena, plan, &bad_mix);
     return gb_report_plan(status, job, bad_mix, &run->diags);
 }

@@ -1,10 +1,11 @@
 #include "cli/command.h"
 #include "words/words.h"
 
-enum { KEY_AGAINST = 5001, KEY_VARY, KEY_PRICES, MOST_CHANGES = 32 };
+enum { KEY_AGAINST = 5001, KEY_VARY, KEY_PRICES, KEY_SURE, MOST_CHANGES = 32 };
 
 typedef struct input {
     gb_common common;
+    gb_share sure;
     const char *job;
     const char *against;
     const char *prices;
@@ -26,6 +27,11 @@ static const struct argp_option OPTIONS[] = {
      0},
     {"prices", KEY_PRICES, N_("FILE"), 0,
      N_("the price book that both are bought from; with --against or --vary"), 0},
+    {"sure", KEY_SURE, "50|80|90|95|99", 0,
+     N_("buy so much that it is enough with that chance in per cent; without it, what "
+        "the "
+        "batches take"),
+     0},
     {0}};
 
 static bool compares(const input *in) {
@@ -45,6 +51,9 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
         if (in->change_count == MOST_CHANGES)
             argp_error(state, gb_tr("at most %d changes in one go"), MOST_CHANGES);
         in->changes[in->change_count++] = arg;
+        return 0;
+    case KEY_SURE:
+        in->sure = gb_option_sure(state, arg);
         return 0;
     case KEY_PRICES:
         in->prices = arg;
@@ -77,6 +86,7 @@ typedef struct side {
 
 static bool plan_side(gb_run *run, side *s) {
     const gb_mix *bad_mix = NULL;
+    s->job.sure = run->sure;
     gb_status status = gb_make_plan(&s->job, &run->arena, &s->plan, &bad_mix);
     return gb_report_plan(status, &s->job, bad_mix, &run->diags);
 }
@@ -161,6 +171,7 @@ static int run_takeoff(int argc, char **argv) {
     gb_run run;
     if (!gb_run_start(&run, &in.common))
         return GB_EXIT_IO;
+    run.sure = in.sure;
     gb_status status = compares(&in) ? compare(&run, &in) : take_off(&run, &in);
     int result = gb_run_end(&run, &in.common, status);
     return in.no_change && result == GB_EXIT_FAULT ? GB_EXIT_USAGE : result;

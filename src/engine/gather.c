@@ -1,5 +1,6 @@
 #include "engine/gather.h"
 #include "gaugebox/count.h"
+#include "gaugebox/forecast.h"
 
 #include <math.h>
 #include <string.h>
@@ -104,6 +105,30 @@ double gb_bags_used(const gb_mix_plan *mix) {
     return mix->is_slurry ? mix->need.bags : mix->batching.bags_gauged;
 }
 
+static gb_forecast as_forecast(const gb_need *need) {
+    return (gb_forecast){.bags = need->bags, .deviation = need->bags_spread};
+}
+
+double gb_bags_surely(const gb_need *need, gb_share sure) {
+    gb_forecast f = as_forecast(need);
+    return gb_bags_at(&f, sure);
+}
+
+gb_share gb_sureness(const gb_need *need, double bags) {
+    gb_forecast f = as_forecast(need);
+    return gb_certainty(&f, bags);
+}
+
+double gb_bags_bought(const gb_job *job, const gb_mix_plan *mix) {
+    double used = gb_bags_used(mix);
+    if (!(job->sure.of_one > 0))
+        return used;
+    double surely = gb_bags_surely(&mix->need, job->sure);
+    if (mix->need.mix->part_count == 0)
+        surely = gb_round(surely, 1.0, GB_UP);
+    return gb_larger(used, surely);
+}
+
 gb_mass gb_mixing_liquid(const gb_mix_plan *mix, gb_share moisture) {
     gb_water_row row = {0};
     gb_status status =
@@ -135,17 +160,19 @@ gb_mass gb_job_pack(const gb_job *job, const gb_material *material) {
 
 static void gather_additions(const gb_job *job, const gb_mix_plan *mix, gb_supplies *s) {
     const gb_mix *m = mix->need.mix;
+    double more = gb_bags_bought(job, mix) / gb_bags_used(mix);
     for (size_t i = 0; i < m->addition_count; i++) {
-        gb_supply_need need = {.material = m->additions[i].material,
-                               .mass = gb_addition_used(mix, i, gb_job_moisture(job)),
-                               .pack = m->additions[i].material->pack};
+        gb_supply_need need = {
+            .material = m->additions[i].material,
+            .mass = {gb_addition_used(mix, i, gb_job_moisture(job)).kg * more},
+            .pack = m->additions[i].material->pack};
         gb_add_supply(s, &need);
     }
 }
 
-static void gather_parts(const gb_mix_plan *mix, gb_supplies *s) {
+static void gather_parts(const gb_job *job, const gb_mix_plan *mix, gb_supplies *s) {
     const gb_mix *m = mix->need.mix;
-    double bags = gb_bags_used(mix);
+    double bags = gb_bags_bought(job, mix);
     if (m->part_count == 0) {
         gb_supply_need blend = {.blend = m,
                                 .mass = {bags * mix->recipe.bag.kg},
@@ -163,7 +190,7 @@ static void gather_parts(const gb_mix_plan *mix, gb_supplies *s) {
 }
 
 void gb_gather_supplies(const gb_job *job, const gb_mix_plan *mix, gb_supplies *s) {
-    gather_parts(mix, s);
+    gather_parts(job, mix, s);
     gather_additions(job, mix, s);
 }
 

@@ -84,6 +84,16 @@ static double height_of(double d0, double d1, double h, double volume) {
     return (low + high) / 2.0;
 }
 
+gb_length gb_pail_up(const gb_pail_size *pail, gb_volume volume) {
+    double d0 = 0;
+    double d1 = 0;
+    double h = 0;
+    if (!shape_of(pail, &d0, &d1, &h) || !(volume.m3 >= 0) ||
+        gb_over(volume.m3 / frustum(d0, d1, h), 1.0))
+        return (gb_length){GB_NONE};
+    return (gb_length){height_of(d0, d1, h, volume.m3)};
+}
+
 gb_status gb_pail_mark(const gb_pail_size *pail, gb_volume volume, size_t *full,
                        gb_length *up) {
     double d0 = 0;

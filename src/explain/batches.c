@@ -1,5 +1,6 @@
 #include "explain/chains.h"
 
+#include "gaugebox/chance.h"
 #include "gaugebox/count.h"
 
 #include <math.h>
@@ -272,6 +273,32 @@ static const gb_why *all_bags(gb_explainer *x, const gb_about *a) {
 const gb_why *gb_why_whole_bags(gb_explainer *x, const gb_about *a) {
     return GB_WHY(x, "whole", GB_PLAIN, gb_round(gb_bags_used(a->mix), 1, GB_UP),
                   "up(bags, 1)", GB_INPUTS(all_bags(x, a)), .of = id_of(a));
+}
+
+const gb_why *gb_why_bags_surely(gb_explainer *x, const gb_about *a) {
+    gb_share sure = a->plan->job->sure;
+    return GB_WHY(x, "surely", GB_PLAIN, gb_bags_surely(&a->mix->need, sure),
+                  "larger(bags_needed + quantile * bags_spread, 0)",
+                  GB_INPUTS(gb_why_bags_needed(x, a),
+                            gb_fact(x, "quantile", GB_PLAIN, gb_normal_at(sure.of_one),
+                                    N_("of a standard normal, for the chance of the "
+                                       "option --sure")),
+                            gb_why_bags_spread(x, a)),
+                  .of = id_of(a));
+}
+
+const gb_why *gb_why_bought(gb_explainer *x, const gb_about *a) {
+    const gb_why *used = all_bags(x, a);
+    double bought = gb_bags_bought(a->plan->job, a->mix);
+    bool blend = a->mix->need.mix->part_count == 0;
+    if (used == NULL || !(bought > used->value))
+        return used;
+    return GB_WHY(
+        x, "bought", GB_PLAIN, bought,
+        blend ? "larger(bags, up(surely, 1))" : "larger(bags, surely)",
+        GB_INPUTS(GB_WHY(x, "bags", GB_PLAIN, used->value, used->name, GB_INPUTS(used)),
+                  gb_why_bags_surely(x, a)),
+        .of = id_of(a));
 }
 
 static const gb_why *asked_bags(gb_explainer *x, const gb_about *a) {

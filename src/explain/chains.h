@@ -294,6 +294,8 @@ const gb_why *gb_why_water_of_site(gb_explainer *x, const gb_about *about);
 
 /* Bags of the amount that a row is about. */
 const gb_why *gb_why_bags(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_bags_surely(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_bought(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_bags_needed(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_whole_bags(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_most(gb_explainer *x, const gb_about *about);

@@ -146,6 +146,17 @@ static const gb_why *measured(gb_explainer *x, const gb_about *a) {
                                    .value = (double)l->depth_count,
                                    .place = gb_places_find(x->places, &l->depths_m)});
 }
+static const gb_why *depth_deviation(gb_explainer *x, const gb_about *a) {
+    const gb_why *se = gb_why_depth_error(x, a->take);
+    if (se == NULL)
+        return NULL;
+    double n = (double)a->take->layer->depth_count;
+    return GB_WHY(
+        x, "sd", GB_LENGTH, se->value * sqrt(n), "error * sqrt(n)",
+        GB_INPUTS(GB_WHY(x, "error", GB_LENGTH, se->value, se->name, GB_INPUTS(se)),
+                  gb_fact(x, "n", GB_PLAIN, n, N_("depths measured"))),
+        .of = a->take->piece->name);
+}
 static const gb_why *depth_error(gb_explainer *x, const gb_about *a) {
     return gb_why_depth_error(x, a->take);
 }
@@ -299,6 +310,67 @@ static const gb_why *covered_area(gb_explainer *x, const gb_about *a) {
         GB_INPUTS(gb_why_to(x, a), gb_why_from(x, a), gb_why_bedded(x, t->piece)),
         .of = t->piece->name);
 }
+
+/* ---- the pail ---------------------------------------------------------------------- */
+
+static const gb_why *mark_up(gb_explainer *x, const gb_about *a) {
+    size_t full = 0;
+    gb_length up = gb_pail_up(&a->plan->job->pail.size, a->volume);
+    if (a->amount != GB_NO_AMOUNT &&
+        gb_pail_mark(&a->plan->job->pail.size, a->volume, &full, &up) != GB_OK)
+        return NULL;
+    return gb_fact(x, "up", GB_LENGTH, up.m,
+                   N_("where the job's pail holds that much, or what full pails leave of "
+                      "it: frustum of a cone, Machinery's Handbook (from memory)"));
+}
+
+static const gb_why *full_pail(gb_explainer *x, const gb_about *a) {
+    gb_volume holds = gb_pail_volume(&a->plan->job->pail.size);
+    return GB_WHY(
+        x, "full_pail", GB_VOLUME, holds.m3 * gb_pail_full().of_one, "pail * part",
+        GB_INPUTS(gb_fact(x, "pail", GB_VOLUME, holds.m3,
+                          N_("what the job's pail holds to the brim: frustum of "
+                             "a cone, Machinery's Handbook (from memory)")),
+                  gb_fact(x, "part", GB_SHARE, gb_pail_full().of_one,
+                          N_("nobody carries a pail full to the brim: common "
+                             "practice"))));
+}
+
+static const gb_why *full_pails(gb_explainer *x, const gb_about *a) {
+    const gb_why *water = a->amount == GB_ONE_POT      ? pot_water(x, a)
+                          : a->water == GB_FIRST_WATER ? first_water(x, a)
+                          : a->water == GB_USUAL_WATER ? usual_water(x, a)
+                                                       : most_water(x, a);
+    const gb_why *full = full_pail(x, a);
+    if (water == NULL || full == NULL)
+        return NULL;
+    const gb_why *volume = GB_WHY(x, "volume", GB_VOLUME, a->volume.m3, "water / density",
+                                  GB_INPUTS(GB_WHY(x, "water", GB_MASS, water->value,
+                                                   water->name, GB_INPUTS(water)),
+                                            gb_water_density(x)));
+    return GB_WHY(x, "pails", GB_PLAIN, gb_round(a->volume.m3 / full->value, 1, GB_DOWN),
+                  "down(volume / full_pail, 1)", GB_INPUTS(volume, full));
+}
+
+static const gb_why *sure(gb_explainer *x, const gb_about *a) {
+    return gb_fact(x, "sure", GB_SHARE, a->plan->job->sure.of_one,
+                   N_("the option --sure"));
+}
+static const gb_why *surely_whole(gb_explainer *x, const gb_about *a) {
+    const gb_why *bags = gb_why_bags_surely(x, a);
+    return bags == NULL ? NULL
+                        : GB_WHY(x, "whole", GB_PLAIN, gb_round(bags->value, 1, GB_UP),
+                                 "up(surely, 1)", GB_INPUTS(bags));
+}
+static const gb_why *chance_bags(gb_explainer *x, const gb_about *a) {
+    return gb_fact(x, "whole", GB_PLAIN, a->bags, N_("so many whole bags at hand"));
+}
+static const gb_why *chance(gb_explainer *x, const gb_about *a) {
+    return gb_fact(x, "chance", GB_SHARE, gb_sureness(&a->mix->need, a->bags).of_one,
+                   N_("of a normal about the bags needed, with their standard deviation: "
+                      "what lies below so many (Marsaglia 2004, from memory)"));
+}
+
 static const gb_why *check_pieces(gb_explainer *x, const gb_about *a) {
     return gb_why_first_check(x, a, GB_CHECK_PIECES);
 }
@@ -569,6 +641,18 @@ static const struct {
     {GB_ROW_NEEDS_CURING, "area", gb_why_slab_area},
     {GB_ROW_NEEDS_CURING, "time", gb_why_wet_time},
     {GB_ROW_NEEDS_SUM, "water", gb_why_water_of_site},
+    {GB_ROW_MARK_AT, "up", mark_up},
+    {GB_ROW_MARK_PAILS, "n", full_pails},
+    {GB_ROW_MARK_PAILS_AND, "n", full_pails},
+    {GB_ROW_MARK_PAILS_AND, "up", mark_up},
+    {GB_ROW_PAIL_FULL, "volume", full_pail},
+    {GB_ROW_PAIL_SAND, "volume", gb_why_measure},
+    {GB_ROW_NEED_SURE, "sure", sure},
+    {GB_ROW_NEED_SURE, "bags", gb_why_bags_surely},
+    {GB_ROW_NEED_SURE, "whole", surely_whole},
+    {GB_ROW_CHANCE, "whole", chance_bags},
+    {GB_ROW_CHANCE, "share", chance},
+    {GB_ROW_MEASURED, "sd", depth_deviation},
     {ANY_ROW, "across", joint_width},
     {GB_ROW_PARGED, "area", parged},
     {GB_ROW_BLOCK_WALL, "area", wall_face},
@@ -933,7 +1017,8 @@ bool gb_only_counts(const gb_row *row, const gb_figure *figure) {
         (row->code >= GB_ROW_ORDER_HOT_WATER && row->code <= GB_ROW_ORDER_HOT_CEMENT) ||
         row->code == GB_ROW_ORDER || row->code == GB_ROW_BATCH_LINE ||
         row->code == GB_ROW_DAY_NUMBER || row->code == GB_ROW_DAY_BATCH ||
-        row->code == GB_ROW_DAY_NO_ROOM || row->code == GB_ROW_LEVEL_BED ||
+        row->code == GB_ROW_DAY_NO_ROOM || row->code == GB_ROW_OTHER ||
+        row->code == GB_ROW_OTHER_BLEND || row->code == GB_ROW_LEVEL_BED ||
         row->code == GB_ROW_C_BED_THIN || row->code == GB_ROW_C_BED_THICK ||
         row->code == GB_ROW_GUARD ||
         (row->code >= GB_ROW_MARK_BLOCK && row->code <= GB_ROW_MARK_LANDING_BACK);

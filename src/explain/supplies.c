@@ -17,12 +17,14 @@ static const gb_why *taken(gb_explainer *x, const gb_about *a, const gb_supply_n
     gb_mixed m = gb_mixed_of(a);
     bool blend = s->material == NULL;
     const gb_why *mass = blend ? gb_why_bag(x, &m) : gb_why_part_mass(x, &m, part);
-    const gb_why *bags = gb_why_bags(x, a);
+    const gb_why *bags = gb_why_bought(x, a);
     if (x->failed)
         return NULL;
+    bool more = bags->value > gb_bags_used(a->mix);
     return GB_WHY(x, "batched", GB_MASS, bags->value * mass->value,
-                  blend ? "bags * bag" : "bags * mass", GB_INPUTS(bags, mass),
-                  .of = a->mix->need.mix->id);
+                  more ? (blend ? "bought * bag" : "bought * mass")
+                       : (blend ? "bags * bag" : "bags * mass"),
+                  GB_INPUTS(bags, mass), .of = a->mix->need.mix->id);
 }
 
 static bool holds(const gb_mix *mix, const gb_supply_need *s, size_t part) {
@@ -36,6 +38,19 @@ static bool holds(const gb_mix *mix, const gb_supply_need *s, size_t part) {
 static bool adds(const gb_mix *mix, const gb_supply_need *s, size_t addition) {
     return s->material != NULL && addition < mix->addition_count &&
            strcmp(mix->additions[addition].material->name, s->material->name) == 0;
+}
+
+/* What the batches take of an addition, and as much more as bags are bought more. */
+static const gb_why *added(gb_explainer *x, const gb_about *a) {
+    const gb_why *batches = gb_why_addition(x, a);
+    double used = gb_bags_used(a->mix);
+    double bought = gb_bags_bought(a->plan->job, a->mix);
+    if (batches == NULL || !(bought > used))
+        return batches;
+    return GB_WHY(x, "batched", GB_MASS, batches->value * (bought / used),
+                  "added * bought / bags",
+                  GB_INPUTS(batches, gb_why_bought(x, a), gb_why_bags(x, a)),
+                  .of = a->mix->need.mix->id);
 }
 
 /* What the parts and the additions of one mix take of it. */
@@ -52,7 +67,7 @@ static size_t takings_of(gb_explainer *x, const gb_plan *plan, size_t mix,
     for (size_t i = 0; i < GB_MOST_ADDITIONS; i++) {
         a.part = i;
         if (adds(plan->mixes[mix].need.mix, s, i))
-            to[n++] = gb_why_addition(x, &a);
+            to[n++] = added(x, &a);
     }
     return n;
 }

@@ -453,6 +453,7 @@ bool gb_read_job(const char *file, gb_mix_table *table, gb_arena *arena, gb_diag
     check_packs(&r);
     gb_check_sand(&r.base, &read.job);
     gb_check_gauge(&r.base, &read.job);
+    gb_check_pail(&r.base, &read.job);
     check_lift(&r);
     gb_check_crew(&r.base, &read.job);
     gb_check_weather(&r.base, &read.job);

@@ -136,6 +136,28 @@ static const gb_key GAUGE_KEYS[] = {
 static const gb_schema GAUGE =
     GB_SCHEMA("gauge", GAUGE_KEYS, gb_gauge, offsetof(gb_gauge, at));
 
+#define PAIL_SIZE(word, member, high, what)                                              \
+    {                                                                                    \
+        .name = (word), .kind = GB_KEY_QUANTITY, .quantity = GB_LENGTH, .least = "2 in", \
+        .most = (high), .offset = offsetof(gb_marked_pail, size.member), .help = (what)  \
+    }
+static const gb_key PAIL_KEYS[] = {
+    {.name = "volume",
+     .kind = GB_KEY_QUANTITY,
+     .quantity = GB_VOLUME,
+     .least = "1 qt",
+     .most = "4 ft3",
+     .offset = offsetof(gb_marked_pail, size.volume),
+     .help = N_("of one with straight sides, to the brim; with its height")},
+    PAIL_SIZE("across_bottom", across_bottom, "4 ft",
+              N_("instead of volume: across the bottom, inside")),
+    PAIL_SIZE("across_top", across_top, "4 ft",
+              N_("across the top, inside; without it the sides are straight")),
+    PAIL_SIZE("height", height, "4 ft", N_("from the bottom to the brim, inside")),
+};
+static const gb_schema PAIL =
+    GB_SCHEMA("pail", PAIL_KEYS, gb_marked_pail, offsetof(gb_marked_pail, at));
+
 static const gb_key WASTE_KEYS[] = {
     {.name = "of",
      .kind = GB_KEY_REF,
@@ -475,6 +497,14 @@ static const gb_key JOB_KEYS[] = {
      .offset = offsetof(gb_job_file, job.gauge),
      .help = N_("what loose parts are gauged with"),
      .example = "{ by = \"bucket\"; volume = \"1/2 ft3\"; }"},
+    {.name = "pail",
+     .kind = GB_KEY_GROUP,
+     .child = &PAIL,
+     .offset = offsetof(gb_job_file, job.pail),
+     .help = N_("a round pail: how high first, usual and never past stand in it, and the "
+                "lines of the sand bucket"),
+     .example = "{ across_bottom = \"10-1/4 in\"; across_top = \"11-1/4 in\"; height = "
+                "\"14 in\"; }"},
     {.name = "sand",
      .kind = GB_KEY_GROUP,
      .child = &SAND,

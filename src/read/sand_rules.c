@@ -194,3 +194,36 @@ void gb_check_gauge(gb_reader *r, const gb_job *job) {
     else
         check_measure(r, job);
 }
+
+/* ---- the pail ---------------------------------------------------------------------- */
+
+/* What is wrong with what a pail states; NULL when nothing is. */
+static const char *pail_fault(const gb_pail_size *p) {
+    bool widths = !isnan(p->across_bottom.m) || !isnan(p->across_top.m);
+    if (isnan(p->height.m))
+        return N_(
+            "the pail has no 'height'; add what it is inside, from the bottom to the "
+            "brim");
+    if (!isnan(p->volume.m3) && widths)
+        return N_("the pail states its volume and how wide it is; take one out");
+    if (isnan(p->volume.m3) && isnan(p->across_bottom.m))
+        return N_("the pail has neither 'volume' nor 'across_bottom'; add one of them");
+    return NULL;
+}
+
+void gb_check_pail(gb_reader *r, const gb_job *job) {
+    static const double LEAST_M3 = 0.0009;
+    static const double MOST_M3 = 0.12;
+    const gb_marked_pail *p = &job->pail;
+    if (p->at.line == 0 || p->at.faulty)
+        return;
+    const char *fault = pail_fault(&p->size);
+    gb_volume holds = gb_pail_volume(&p->size);
+    if (fault != NULL)
+        gb_report(r->diags, r->file, p->at.line, "%s", gb_tr(fault));
+    else if (!(holds.m3 >= LEAST_M3 && holds.m3 <= MOST_M3))
+        gb_report(r->diags, r->file, p->at.line,
+                  "the pail holds %s L; a pail holds %s to %s L: check its sizes",
+                  shown_litres(r, holds), shown_litres(r, (gb_volume){LEAST_M3}),
+                  shown_litres(r, (gb_volume){MOST_M3}));
+}

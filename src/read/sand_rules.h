@@ -6,5 +6,6 @@
 
 void gb_check_sand(gb_reader *reader, const gb_job *job);
 void gb_check_gauge(gb_reader *reader, const gb_job *job);
+void gb_check_pail(gb_reader *reader, const gb_job *job);
 
 #endif

@@ -51,6 +51,8 @@ static void add_take(gb_builder *b, const gb_take *t) {
     gb_add_depths(b, t);
     if (t->layer->depth_count > 1)
         GB_ADD(b, MEASURED, gb_num("n", GB_SHOW_COUNT, (double)t->layer->depth_count),
+               gb_num("sd", GB_SHOW_LENGTH,
+                      t->depth_se.m * sqrt((double)t->layer->depth_count)),
                gb_num("se", GB_SHOW_LENGTH, t->depth_se.m));
 }
 
@@ -157,25 +159,61 @@ static void add_half(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
         GB_ADD(b, HALF, parts_of(b, job, p, bags));
     gb_add_with(b, p->need.mix, &p->recipe, bags);
     gb_add_water_below(b, p->need.mix, &p->recipe, bags, gb_job_moisture(job));
+    gb_add_batch_marks(b, job, p, bags);
     add_states(b, job, p, bags);
     GB_ADD(b, PART_MAKES, gb_num("volume", GB_SHOW_VOLUME, p->recipe.yield.m3 * bags));
 }
 
-/* The last batch when it differs from the first: its own parts, its own water. */
-static void add_last(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
+/* True when no batch before that one is of its size. */
+static bool is_new_size(const gb_batching *k, size_t batch) {
+    for (size_t i = 0; i < k->stage_count && k->stages[i].first < batch; i++) {
+        const gb_stage_batches *s = &k->stages[i];
+        size_t last = s->first + s->count - 1;
+        if (fabs(k->batches[s->first].bags - k->batches[batch].bags) < GB_SAME ||
+            (last < batch &&
+             fabs(k->batches[last].bags - k->batches[batch].bags) < GB_SAME))
+            return false;
+    }
+    return true;
+}
+
+/* A batch of another size than those before it: its own parts, its own water. */
+static void add_other(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
+                      size_t batch) {
     const gb_batching *k = &p->batching;
-    double last = k->batches[k->batch_count - 1].bags;
-    if (fabs(last - k->batches[0].bags) < GB_SAME)
-        return;
+    double bags = k->batches[batch].bags;
+    bool last = batch + 1 == k->batch_count;
+    bool blend = p->need.mix->part_count == 0;
     b->about.amount = GB_ONE_BATCH;
-    b->about.batch = k->batch_count - 1;
-    if (p->need.mix->part_count == 0)
-        GB_ADD(b, LAST_BLEND, gb_bags_fig(b, "bags", last));
+    b->about.batch = batch;
+    gb_figure n = gb_num("n", GB_SHOW_COUNT, (double)(batch + 1));
+    gb_figure count = gb_bags_fig(b, "bags", bags);
+    if (blend && last)
+        GB_ADD(b, LAST_BLEND, count);
+    else if (blend)
+        GB_ADD(b, OTHER_BLEND, n, count);
+    else if (last)
+        GB_ADD(b, LAST, count, parts_of(b, job, p, bags));
     else
-        GB_ADD(b, LAST, gb_bags_fig(b, "bags", last), parts_of(b, job, p, last));
-    gb_add_with(b, p->need.mix, &p->recipe, last);
-    gb_add_water_below(b, p->need.mix, &p->recipe, last, gb_job_moisture(job));
-    add_states(b, job, p, last);
+        GB_ADD(b, OTHER, n, count, parts_of(b, job, p, bags));
+    gb_add_with(b, p->need.mix, &p->recipe, bags);
+    gb_add_water_below(b, p->need.mix, &p->recipe, bags, gb_job_moisture(job));
+    gb_add_batch_marks(b, job, p, bags);
+    add_states(b, job, p, bags);
+}
+
+/* The first and the last batch of each stage are all sizes that there are; of whole bags
+   that are dealt out, the last is the smallest. */
+static void add_others(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
+    const gb_batching *k = &p->batching;
+    for (size_t i = 0; i < k->stage_count; i++) {
+        size_t first = k->stages[i].first;
+        size_t last = first + k->stages[i].count - 1;
+        if (first > 0 && is_new_size(k, first))
+            add_other(b, job, p, first);
+        if (last > first && is_new_size(k, last))
+            add_other(b, job, p, last);
+    }
 }
 
 static void add_one_batch(gb_builder *b, const gb_job *job, const gb_mix_plan *p) {
@@ -188,13 +226,14 @@ static void add_one_batch(gb_builder *b, const gb_job *job, const gb_mix_plan *p
     add_limit(b, p);
     b->about.amount = GB_ONE_BATCH;
     gb_add_water(b, p->need.mix, &p->recipe, bags, gb_job_moisture(job));
+    gb_add_batch_marks(b, job, p, bags);
     if (p->recipe.sand.kg > 0) {
         add_states(b, job, p, bags);
         GB_ADD_BARE(b, SAND_TODAY);
         add_bulking(b, job);
     }
     add_half(b, job, p, bags / 2.0);
-    add_last(b, job, p);
+    add_others(b, job, p);
 }
 
 /* ---- on site --------------------------------------------------------------------- */
@@ -278,6 +317,8 @@ gb_status gb_batch_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
             gb_add_pots(&b, plan->job, p);
         else if (p->batching.batch_count > 0)
             add_one_batch(&b, plan->job, p);
+        if (!p->is_slurry)
+            gb_add_pail(&b, plan->job, p->recipe.sand.kg > 0);
         gb_add_warmth(&b, plan->job, p);
         bool by_hand = !p->is_slurry && p->batching.mixer->kind == GB_BARROW;
         gb_add_mixing(&b, p->need.mix, by_hand, gb_needs_hot_water(plan->job, p));

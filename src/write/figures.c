@@ -128,6 +128,16 @@ static void show_inches(const gb_figure *f, gb_system system, gb_text *to) {
     add_parts(to, fabs(inches), 16, GB_NEAREST, " in");
 }
 
+static void show_up(const gb_figure *f, gb_system system, gb_text *to) {
+    double value =
+        system == GB_US ? in_unit(GB_LENGTH, "in", f->value) : f->value * 1000.0;
+    double shown = gb_round(value, system == GB_US ? 1.0 / 16.0 : 1.0, f->rounding);
+    if (system == GB_US)
+        add_parts(to, shown, 16, GB_NEAREST, " in");
+    else
+        add(to, shown, 0, " mm");
+}
+
 static void show_mm(const gb_figure *f, gb_system system, gb_text *to) {
     (void)system;
     double mm = round(f->value * 1000.0);
@@ -354,6 +364,7 @@ static const struct {
     [GB_SHOW_LENGTH] = {show_length, "_m"},
     [GB_SHOW_LENGTH_FINE] = {show_length_fine, "_m"},
     [GB_SHOW_INCHES] = {show_inches, "_m"},
+    [GB_SHOW_UP] = {show_up, "_m"},
     [GB_SHOW_MM] = {show_mm, NULL},
     [GB_SHOW_SLOPE] = {show_slope, "_of_run"},
     [GB_SHOW_RUN] = {show_run, "_m"},

@@ -474,3 +474,33 @@ void gb_add_need_spread(gb_builder *b, const gb_mix_plan *p) {
         GB_ADD(b, BAGS_SPREAD, gb_num("bags", GB_SHOW_NUMBER, n->bags_spread), spread,
                of);
 }
+
+/* From the last count that is less likely than not up to the first that is all but sure.
+ */
+static void add_chances(gb_builder *b, const gb_need *need) {
+    enum { MOST = 6 };
+    static const double ALL_BUT_SURE = 0.99;
+    gb_row rows[MOST];
+    size_t n = 0;
+    double bags = gb_larger(1.0, gb_round(need->bags, 1.0, GB_DOWN));
+    for (; n < MOST; bags++) {
+        gb_share share = gb_sureness(need, bags);
+        b->about.bags = bags;
+        rows[n++] = GB_MAKE(b, CHANCE, gb_num("whole", GB_SHOW_COUNT, bags),
+                            gb_num_down("share", GB_SHOW_SHARE, share.of_one));
+        if (share.of_one >= ALL_BUT_SURE)
+            break;
+    }
+    GB_ADD(b, NEED_CHANCES, gb_rows_fig(b, "chances", rows, n));
+}
+
+void gb_add_sureness(gb_builder *b, const gb_need *need, gb_share sure) {
+    if (!(need->bags_spread > 0))
+        return;
+    double bags = gb_bags_surely(need, sure);
+    if (sure.of_one > 0)
+        GB_ADD(b, NEED_SURE, gb_num("sure", GB_SHOW_SHARE, sure.of_one),
+               gb_num("bags", GB_SHOW_NUMBER, bags),
+               gb_num("whole", GB_SHOW_COUNT, gb_round(bags, 1.0, GB_UP)));
+    add_chances(b, need);
+}

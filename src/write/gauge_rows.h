@@ -61,6 +61,9 @@ void gb_add_water_in_all(gb_builder *b, const gb_mix *mix, const gb_recipe *reci
 gb_figure gb_state_fig(gb_builder *b, gb_share moisture);
 
 /* How sure the bags, or the pots, of a need are. */
+/* What it takes to be so sure (0: not asked), and what each whole bag more buys of it. */
+void gb_add_sureness(gb_builder *b, const gb_need *need, gb_share sure);
+
 void gb_add_need_spread(gb_builder *b, const gb_mix_plan *p);
 
 /* The cautions that were raised, by a slurry or any other mix: what triggered each, and

@@ -35,6 +35,9 @@ static void add_line(gb_builder *b, const gb_buy_line *l, const gb_price_book *b
 /* The list's number, and those of the plans that it is for. */
 static void add_numbers(gb_builder *b, const gb_priced *priced) {
     uint64_t digest = gb_digest_add_number(GB_DIGEST_START, priced->book->digest);
+    double sure = priced->plan_count == 0 ? 0 : priced->plans[0].job->sure.of_one;
+    if (sure > 0)
+        digest = gb_digest_add_number(digest, (uint64_t)(sure * 100.0 + 0.5));
     gb_row *plans = gb_arena_take(b->arena, priced->plan_count + 1, sizeof *plans);
     if (plans == NULL) {
         b->failed = true;

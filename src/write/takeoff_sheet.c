@@ -87,6 +87,7 @@ static void add_need(gb_builder *b, const gb_mix_plan *p, gb_lying lying) {
            gb_num("yield", GB_SHOW_VOLUME, p->recipe.yield.m3),
            gb_num("whole", GB_SHOW_COUNT, gb_round(gb_bags_used(p), 1, GB_UP)));
     gb_add_need_spread(b, p);
+    gb_add_sureness(b, n, b->about.plan->job->sure);
 }
 
 static void add_supply(gb_builder *b, const gb_supply_need *s) {
