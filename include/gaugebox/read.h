@@ -4,6 +4,7 @@
 #define GAUGEBOX_READ_H
 
 #include "gaugebox/buy.h"
+#include "gaugebox/log.h"
 #include "gaugebox/place.h"
 
 /* Memory from malloc, for arenas outside the engine. */
@@ -100,6 +101,11 @@ const char *gb_path_beside(const char *file, const char *name, gb_arena *arena);
  */
 bool gb_read_hours(const char *file, int offset_s, gb_arena *arena, gb_diags *diags,
                    gb_places *places, gb_hours *hours) GB_MUST_USE;
+
+/* Reads a batch log of that job. False with every fault reported by its line; `head` is
+   filled as far as the first row tells it. */
+bool gb_read_log(const char *file, const gb_job *job, gb_arena *arena, gb_diags *diags,
+                 gb_log_head *head, gb_log *log) GB_MUST_USE;
 
 /* A key that a command takes as an option, and one as it was typed. */
 typedef struct gb_typed_key {

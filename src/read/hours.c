@@ -1,18 +1,17 @@
 #include "gaugebox/air.h"
 #include "gaugebox/digest.h"
+#include "read/csv.h"
 #include "read/diag.h"
 #include "read/hours_columns.h"
-#include "read/scan.h"
-#include "read/source.h"
 #include "words/words.h"
 
-#include <csv.h>
 #include <math.h>
 #include <string.h>
 
-enum { HOUR_S = 3600, MOST_HOURS = 100000, MOST_DIGITS = 15, SHOWN = 30 };
+enum { HOUR_S = 3600, MOST_HOURS = 100000, SHOWN = 30 };
 
 typedef struct table {
+    gb_csv *csv;
     const char *file;
     gb_arena *arena;
     gb_diags *diags;
@@ -44,27 +43,6 @@ static void refuse(table *t, const char *format, const gb_column *column,
     gb_report(t->diags, t->file, t->line, format, column->name, gb_cut(text, SHOWN),
               text);
     t->row_good = false;
-}
-
-/* -12.5; no exponent, no comma, nothing behind it. */
-static bool read_number(const char *text, double *number) {
-    bool minus = *text == '-';
-    text += *text == '-' || *text == '+';
-    double value = 0;
-    double scale = 1;
-    int digits = 0;
-    bool behind = false;
-    for (; (*text >= '0' && *text <= '9') || (*text == '.' && !behind); text++) {
-        if (*text == '.') {
-            behind = true;
-            continue;
-        }
-        value = value * 10 + (*text - '0');
-        scale *= behind ? 10 : 1;
-        digits++;
-    }
-    *number = (minus ? -value : value) / scale;
-    return *text == '\0' && digits > 0 && digits <= MOST_DIGITS;
 }
 
 /* What stations write where they have no reading. */
@@ -132,7 +110,7 @@ static void note_humidity(table *t, const gb_column *column, double number) {
 
 static void read_reading(table *t, const gb_column *column, const char *text) {
     double number = 0;
-    bool read = read_number(text, &number);
+    bool read = gb_csv_number(text, &number);
     bool good = read && number >= column->least && number <= column->most;
     /* No code is a reading that a site can have, so the many good ones skip the list. */
     bool is_code = !good && is_missing(text);
@@ -191,30 +169,17 @@ static void read_of(table *t, const gb_column *column, const char *cell) {
         t->diags->no_memory = true;
 }
 
-/* A quote that is closed rows later swallows them: what follows tells nothing. */
-static void refuse_swallowed(table *t) {
-    gb_report(t->diags, t->file, t->line,
-              "a cell holds the end of a line; is a quote opened here that is closed too "
-              "late?");
-    t->headless = true;
-    t->field = 0;
-}
-
-static void read_cell(void *text, size_t length, void *user) {
+static void read_cell(void *user, size_t field, const char *cell, size_t length) {
     table *t = user;
-    /* libcsv ends each field by NUL; an embedded one was refused before. */
-    const char *cell = length == 0 ? "" : text;
+    (void)length;
+    t->line = t->csv->line;
+    t->field = field;
     if (t->headless)
         return;
-    if (memchr(cell, '\n', length) != NULL) {
-        refuse_swallowed(t);
-        return;
-    }
     if (!t->head_read)
         read_head(t, cell);
-    else if (t->field < t->columns.count)
-        read_of(t, &t->columns.list[t->field], cell);
-    t->field++;
+    else if (field < t->columns.count)
+        read_of(t, &t->columns.list[field], cell);
 }
 
 /* ---- rows -------------------------------------------------------------------------- */
@@ -305,13 +270,13 @@ static void keep_places(table *t, const gb_hour *hour) {
     }
 }
 
-static void finish_row(table *t) {
-    size_t cells = t->field;
+static void finish_row(table *t, size_t cells) {
     if (!t->head_read) {
         t->head_read = true;
         if (!t->headless)
             gb_check_columns(&t->columns, t->file, t->line, t->diags);
         t->headless = gb_diags_count(t->diags) > t->before;
+        t->csv->stopped = t->headless;
         return;
     }
     if (cells != t->columns.count) {
@@ -331,57 +296,14 @@ static void finish_row(table *t) {
     keep_places(t, &t->hours[t->count++]);
 }
 
-/* libcsv ends a row at each CR and LF, and once more at the end of the text. */
-static void end_row(int c, void *user) {
+static void end_row(void *user, size_t cells) {
     table *t = user;
-    if (t->field > 0)
-        finish_row(t);
+    t->line = t->csv->line;
+    finish_row(t, cells);
     new_row(t);
-    t->line += c == '\n';
 }
 
 /* ---- files ------------------------------------------------------------------------- */
-
-/* The line in which `end` lies, from 1. */
-static size_t lines_to(const char *text, const char *end) {
-    size_t lines = 1;
-    for (const char *c = strchr(text, '\n'); c != NULL && c < end;
-         c = strchr(c + 1, '\n'))
-        lines++;
-    return lines;
-}
-
-static size_t rows_of(const char *text, size_t length) {
-    return lines_to(text, text + length);
-}
-
-/* A carriage return that no line feed follows; NULL when there is none. */
-static const char *lone_return(const char *text) {
-    for (const char *c = strchr(text, '\r'); c != NULL; c = strchr(c + 1, '\r'))
-        if (c[1] != '\n')
-            return c;
-    return NULL;
-}
-
-static bool parse(table *t, const char *text, size_t length) {
-    struct csv_parser parser;
-    if (csv_init(&parser,
-                 CSV_STRICT | CSV_STRICT_FINI | CSV_APPEND_NULL | CSV_REPALL_NL) != 0) {
-        t->diags->no_memory = true;
-        return false;
-    }
-    bool good = csv_parse(&parser, text, length, read_cell, end_row, t) == length &&
-                csv_fini(&parser, read_cell, end_row, t) == 0;
-    if (!good && csv_error(&parser) == CSV_EPARSE)
-        gb_report(
-            t->diags, t->file, t->line,
-            "a quote is opened and not closed, or stands inside of a cell; cells need "
-            "quotes only around commas");
-    else if (!good)
-        t->diags->no_memory = true;
-    csv_free(&parser);
-    return good;
-}
 
 static void check_whole(table *t) {
     if (!t->head_read && !t->headless)
@@ -400,42 +322,29 @@ bool gb_read_hours(const char *file, int offset_s, gb_arena *arena, gb_diags *di
     size_t before = gb_diags_count(diags);
     char *text = NULL;
     size_t length = 0;
-    if (!gb_load_text(file, arena, diags, &text, &length))
+    if (!gb_csv_load(file, MOST_HOURS,
+                     N_("holds over 100000 rows, eleven years of hours; keep the days of "
+                        "the work"),
+                     arena, diags, &text, &length))
         return false;
-    text[length] = '\0';
-    if (!gb_check_text(text, length, file, diags))
-        return false;
-    const char *lone = lone_return(text);
-    if (lone != NULL) {
-        gb_report(diags, file, (int)lines_to(text, lone),
-                  "a line ends in a sign of old machines (carriage return alone); save "
-                  "the file "
-                  "again as plain CSV text");
-        return false;
-    }
     table t = {.file = file,
                .arena = arena,
                .diags = diags,
                .offset_s = offset_s,
                .places = places,
-               .line = 1,
                .before = before,
                .share = true,
-               .room = rows_of(text, length)};
-    if (t.room > MOST_HOURS) {
-        gb_report(
-            diags, file, 0,
-            "holds over 100000 rows, eleven years of hours; keep the days of the work");
-        return false;
-    }
+               .room = gb_csv_lines(text, length)};
     t.hours = gb_arena_take(arena, t.room, sizeof *t.hours);
     if (t.hours == NULL) {
         diags->no_memory = true;
         return false;
     }
+    gb_csv csv = {
+        .file = file, .diags = diags, .cell = read_cell, .row = end_row, .user = &t};
+    t.csv = &csv;
     new_row(&t);
-    const char *from = strncmp(text, "\xEF\xBB\xBF", 3) == 0 ? text + 3 : text;
-    if (parse(&t, from, length - (size_t)(from - text)))
+    if (gb_csv_parse(&csv, text, length) && !csv.stopped)
         check_whole(&t);
     *hours = (gb_hours){.list = t.hours,
                         .count = t.count,

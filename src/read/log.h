@@ -1,0 +1,29 @@
+/* Reading the text of a batch log, from a file or as it would be with a new row. */
+#ifndef READ_LOG_H
+#define READ_LOG_H
+
+#include "gaugebox/log.h"
+#include "gaugebox/read.h"
+
+/* A text to read; ended by NUL, and kept by the caller. */
+typedef struct gb_log_text {
+    const char *file;
+    const char *text;
+    size_t length;
+    int added_line; /* the row in that line is not in the file yet; 0: all are */
+} gb_log_text;
+
+/* False with every fault reported. `head` is filled as far as the first row tells it. */
+bool gb_parse_log(const gb_log_text *text, const gb_job *job, gb_arena *arena,
+                  gb_diags *diags, gb_log_head *head, gb_log *log);
+
+/* The role of a column of that name, its letters as the file has them; GB_LOG_ROLES when
+   it is none. In *factor and *zero: SI = (number - zero) * factor. *known is the name as
+   the table has it. */
+gb_log_role gb_log_column(const char *name, double *zero, double *factor,
+                          const char **known);
+
+/* The known column name nearest to one that is not known; NULL when none is near. */
+const char *gb_nearest_log_column(const char *name);
+
+#endif
