@@ -12,11 +12,11 @@ typedef struct gb_log_set {
 
 /* One batch. What is not written is NaN, NULL or none. */
 typedef struct gb_log_row {
-    gb_moment at;      /* first water, as the clock of the site shows it */
-    const gb_mix *mix; /* one of the job's */
-    size_t batch;      /* from 1 up, of this mix */
-    double bags;       /* of its recipe */
-    gb_volume water;   /* added */
+    gb_moment at;          /* first water, as the clock of the site shows it */
+    const gb_mix *mix;     /* one of the job's */
+    size_t batch;          /* from 1 up, of this mix */
+    double bags;           /* of its recipe */
+    gb_volume water;       /* added */
     gb_moment start, stop; /* of placing; both or none */
     bool placed;           /* they are written */
     const gb_log_set *sets;

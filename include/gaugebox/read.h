@@ -102,10 +102,30 @@ const char *gb_path_beside(const char *file, const char *name, gb_arena *arena);
 bool gb_read_hours(const char *file, int offset_s, gb_arena *arena, gb_diags *diags,
                    gb_places *places, gb_hours *hours) GB_MUST_USE;
 
+/* Loads a whole file of at most 16 MB, ended by NUL. False with the fault reported. */
+bool gb_read_text(const char *file, gb_arena *arena, gb_diags *diags, const char **text,
+                  size_t *length) GB_MUST_USE;
+
 /* Reads a batch log of that job. False with every fault reported by its line; `head` is
    filled as far as the first row tells it. */
 bool gb_read_log(const char *file, const gb_job *job, gb_arena *arena, gb_diags *diags,
                  gb_log_head *head, gb_log *log) GB_MUST_USE;
+
+/* A row to be added to a log, cell by cell as people write them; what is not given is
+   NULL. Quantities with their units ("11 qt", "62 F", "1-1/4in 1-3/8in"). */
+typedef struct gb_log_entry {
+    const char *cells[GB_LOG_ROLES];
+} gb_log_entry;
+
+/* The text of a log with one more row, in the order and with the line ends of `text` (of
+   `length` bytes, ended by NUL), or with a head of its own where that is empty. The batch
+   gets the next number of its mix unless it has one, the mix is the job's only one unless
+   it is given. Every rule of a log is checked, of the rows before too. False with the
+   faults reported, those of the new row as such. */
+bool gb_extend_log(const char *file, const char *text, size_t length,
+                   const gb_log_entry *entry, const gb_job *job, gb_arena *arena,
+                   gb_diags *diags, const char **longer, size_t *longer_length,
+                   size_t *batch) GB_MUST_USE;
 
 /* A key that a command takes as an option, and one as it was typed. */
 typedef struct gb_typed_key {

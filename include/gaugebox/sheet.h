@@ -8,6 +8,7 @@
 #include "gaugebox/count.h"
 #include "gaugebox/day.h"
 #include "gaugebox/read.h"
+#include "gaugebox/remaining.h"
 
 /* How a figure is shown; its value is in SI units. */
 typedef enum gb_show {
@@ -142,6 +143,11 @@ struct gb_about {
     size_t number;    /* of a break, from 0 */
     gb_volume volume; /* that stands in a pail */
     double bags;      /* that may be enough */
+    const gb_log_row *log_row;
+    const gb_remaining *remaining;
+    const gb_mix_left *left;
+    const gb_take_left *take_left;
+    bool surely; /* of a reach: with the chance that was asked for */
 };
 
 struct gb_row {
@@ -158,8 +164,8 @@ typedef struct gb_block {
 } gb_block;
 
 typedef struct gb_sheet {
-    const char *kind; /* "sheet", "day", "takeoff", "price", "change", "steps", "mixes" or
-                         "mix" */
+    const char *kind; /* "sheet", "day", "log", "remaining", "takeoff", "price", "change",
+                         "steps", "mixes" or "mix" */
     gb_system system;
     const char *language; /* of the texts that it holds, and that writers use */
     const gb_block *blocks;
@@ -182,6 +188,12 @@ gb_status gb_takeoff_sheet(const gb_plan *plan, gb_style style, gb_arena *arena,
 /* The days of a plan. */
 gb_status gb_day_sheet(const gb_plan *plan, const gb_timetable *table, gb_style style,
                        gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
+
+/* A batch log, and what it leaves of a plan. */
+gb_status gb_log_sheet(const gb_plan *plan, const gb_log *log, gb_style style,
+                       gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
+gb_status gb_remaining_sheet(const gb_remaining *left, gb_style style, gb_arena *arena,
+                             gb_sheet *sheet) GB_MUST_USE;
 
 /* A buy list, and what it was made from. */
 typedef struct gb_priced {

@@ -17,6 +17,24 @@ static bool failed(const char *file, int why) {
     return false;
 }
 
+/* The name of a file is safe when its folder is. Some file systems cannot do that for a
+   folder, which is no reason to tell that the file was not written. */
+static void sync_folder(const char *file) {
+    const char *slash = strrchr(file, '/');
+    size_t n = slash == NULL ? 1 : (size_t)(slash - file) + 1;
+    char *folder = malloc(n + 1);
+    if (folder == NULL)
+        return;
+    memcpy(folder, slash == NULL ? "." : file, n);
+    folder[n] = '\0';
+    int fd = open(folder, O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    if (fd >= 0) {
+        (void)fsync(fd);
+        (void)close(fd);
+    }
+    free(folder);
+}
+
 static bool write_all(int fd, const char *text, size_t length) {
     while (length > 0) {
         ssize_t n = write(fd, text, length);
@@ -37,9 +55,8 @@ static mode_t usual_mode(void) {
     return 0666 & ~mask;
 }
 
-/* `shown` is the name that the user gave, for the message. */
-static bool write_file(const char *file, const char *shown, const char *text,
-                       size_t length) {
+bool gb_replace_file(const char *file, const char *shown, const char *text, size_t length,
+                     mode_t mode) {
     static const char TAIL[] = ".XXXXXX";
     size_t n = strlen(file);
     char *temporary = malloc(n + sizeof TAIL);
@@ -52,8 +69,7 @@ static bool write_file(const char *file, const char *shown, const char *text,
         free(temporary);
         return failed(shown, errno);
     }
-    bool good =
-        write_all(fd, text, length) && fchmod(fd, usual_mode()) == 0 && fsync(fd) == 0;
+    bool good = write_all(fd, text, length) && fchmod(fd, mode) == 0 && fsync(fd) == 0;
     int why = errno;
     if (close(fd) != 0 && good) {
         good = false;
@@ -65,6 +81,8 @@ static bool write_file(const char *file, const char *shown, const char *text,
     }
     if (!good)
         (void)unlink(temporary);
+    else
+        sync_folder(file);
     free(temporary);
     return good || failed(shown, why);
 }
@@ -92,7 +110,7 @@ static bool write_named(const char *file, const char *text, size_t length) {
     char *real = realpath(file, NULL);
     const char *at = real != NULL ? real : file; /* a new file has no real path yet */
     bool good = is_special(at) ? write_special(at, file, text, length)
-                               : write_file(at, file, text, length);
+                               : gb_replace_file(at, file, text, length, usual_mode());
     free(real);
     return good;
 }

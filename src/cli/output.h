@@ -2,6 +2,8 @@
 #ifndef CLI_OUTPUT_H
 #define CLI_OUTPUT_H
 
+#include <sys/types.h>
+
 #include "gaugebox/base.h"
 
 /* Writes text to `file`, or to standard output when it is NULL. A file appears by rename
@@ -11,5 +13,10 @@ bool gb_write_out(const char *file, const char *text, size_t length);
 /* At exit: a standard output that could not take all (a full disk) makes the exit
    status 3, for --help too. */
 void gb_check_stdout_at_exit(void);
+
+/* Replaces a file, which keeps its old text whole unless the new one is all on the disk;
+   it gets that mode. `shown` is the name for the message. False with the reason told. */
+bool gb_replace_file(const char *file, const char *shown, const char *text, size_t length,
+                     mode_t mode);
 
 #endif

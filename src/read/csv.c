@@ -36,16 +36,21 @@ bool gb_csv_load(const char *file, size_t most_lines, const char *too_many,
     if (!gb_load_text(file, arena, diags, text, length))
         return false;
     (*text)[*length] = '\0';
-    if (!gb_check_text(*text, *length, file, diags))
+    return gb_csv_check(file, most_lines, too_many, diags, *text, *length);
+}
+
+bool gb_csv_check(const char *file, size_t most_lines, const char *too_many,
+                  gb_diags *diags, const char *text, size_t length) {
+    if (!gb_check_text(text, length, file, diags))
         return false;
-    const char *lone = lone_return(*text);
+    const char *lone = lone_return(text);
     if (lone != NULL) {
-        gb_report(diags, file, (int)lines_to(*text, lone),
+        gb_report(diags, file, (int)lines_to(text, lone),
                   "a line ends in a sign of old machines (carriage return alone); save "
                   "the file again as plain CSV text");
         return false;
     }
-    if (gb_csv_lines(*text, *length) > most_lines) {
+    if (gb_csv_lines(text, length) > most_lines) {
         gb_report(diags, file, 0, "%s", gb_tr(too_many));
         return false;
     }

@@ -25,6 +25,10 @@ typedef struct gb_csv {
 bool gb_csv_load(const char *file, size_t most_lines, const char *too_many,
                  gb_arena *arena, gb_diags *diags, char **text, size_t *length);
 
+/* The same of a text that is in memory already. */
+bool gb_csv_check(const char *file, size_t most_lines, const char *too_many,
+                  gb_diags *diags, const char *text, size_t length);
+
 /* Hands out all cells and rows. A quote that swallows the end of a line stops it. False
    with the fault reported, or without memory. */
 bool gb_csv_parse(gb_csv *csv, const char *text, size_t length);

@@ -11,7 +11,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-enum { MOST_ROWS = 100001, SHOWN = 40, MOST_SETS = 32, MOST_DEPTHS = 32 };
+enum { SHOWN = 40, MOST_SETS = 32, MOST_DEPTHS = 32 };
 
 /* How much of a layer the log has set so far. */
 typedef struct layer_sum {
@@ -508,23 +508,28 @@ static const gb_piece *only_piece(const reader *r, const gb_mix *mix) {
     return only;
 }
 
+/* A mix that fills two layers of a piece may set it twice. */
 static void add_to_sum(reader *r, const gb_log_set *set) {
     const gb_piece *p = set->piece;
     size_t at = r->first_sum[p - r->job->pieces];
-    size_t k = 0;
-    while (k < p->layer_count && strcmp(r->sums[at + k].mix, r->row.mix->id) != 0)
-        k++;
-    if (k == p->layer_count) {
+    layer_sum *sum = NULL;
+    double most = 0;
+    for (size_t k = 0; k < p->layer_count; k++) {
+        if (strcmp(r->sums[at + k].mix, r->row.mix->id) != 0)
+            continue;
+        sum = sum == NULL ? &r->sums[at + k] : sum;
+        most += (double)p->count;
+    }
+    if (sum == NULL) {
         REFUSE(r, "'set' names '%s', which '%s' does not fill", p->name, r->row.mix->id);
         return;
     }
-    double *sum = &r->sums[at + k].set;
-    *sum += set->count;
-    if (!gb_over(*sum / (double)p->count, 1.0))
+    sum->set += set->count;
+    if (!gb_over(sum->set / most, 1.0))
         return;
     gb_text so_far;
     gb_text_init(&so_far, r->arena);
-    gb_text_add_fixed(&so_far, *sum, 2);
+    gb_text_add_fixed(&so_far, sum->set, 2);
     REFUSE(r, "with this row %s of '%s' are set, and the job has %zu; check the counts",
            gb_text_get(&so_far), p->name, p->count);
 }
@@ -664,10 +669,8 @@ bool gb_read_log(const char *file, const gb_job *job, gb_arena *arena, gb_diags 
                  gb_log_head *head, gb_log *log) {
     char *text = NULL;
     size_t length = 0;
-    if (!gb_csv_load(file, MOST_ROWS,
-                     N_("holds over 100000 rows, more batches than any job has; begin a "
-                        "new log"),
-                     arena, diags, &text, &length))
+    if (!gb_csv_load(file, GB_MOST_LOG_ROWS, GB_TOO_MANY_LOG_ROWS, arena, diags, &text,
+                     &length))
         return false;
     gb_log_text from = {.file = file, .text = text, .length = length};
     return gb_parse_log(&from, job, arena, diags, head, log);

@@ -4,6 +4,7 @@
 
 #include "gaugebox/log.h"
 #include "gaugebox/read.h"
+#include "words/mark.h"
 
 /* A text to read; ended by NUL, and kept by the caller. */
 typedef struct gb_log_text {
@@ -16,6 +17,11 @@ typedef struct gb_log_text {
 /* False with every fault reported. `head` is filled as far as the first row tells it. */
 bool gb_parse_log(const gb_log_text *text, const gb_job *job, gb_arena *arena,
                   gb_diags *diags, gb_log_head *head, gb_log *log);
+
+/* The lines that a log may have, its head counted, and what is told when it has more. */
+enum { GB_MOST_LOG_ROWS = 100002 };
+#define GB_TOO_MANY_LOG_ROWS                                                             \
+    N_("holds over 100000 rows, more batches than any job has; begin a new log")
 
 /* The role of a column of that name, its letters as the file has them; GB_LOG_ROLES when
    it is none. In *factor and *zero: SI = (number - zero) * factor. *known is the name as

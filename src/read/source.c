@@ -197,3 +197,13 @@ const char *gb_path_beside(const char *file, const char *name, gb_arena *arena) 
     gb_text_add(&path, name);
     return path.failed ? NULL : gb_text_get(&path);
 }
+
+bool gb_read_text(const char *file, gb_arena *arena, gb_diags *diags, const char **text,
+                  size_t *length) {
+    char *read = NULL;
+    if (!gb_load_text(file, arena, diags, &read, length))
+        return false;
+    read[*length] = '\0';
+    *text = read;
+    return true;
+}
