@@ -10,30 +10,28 @@ typedef struct gb_log_set {
     double count;
 } gb_log_set;
 
-/* One batch. What is not written is NaN, NULL or none. */
+/* One batch. What is not written is NaN, NULL or none. A long log holds very many: wide
+   members first, so that none of it is padding. */
 typedef struct gb_log_row {
-    gb_moment at;          /* first water, as the clock of the site shows it */
-    const gb_mix *mix;     /* one of the job's */
-    size_t batch;          /* from 1 up, of this mix */
-    double bags;           /* of its recipe */
-    gb_volume water;       /* added */
-    gb_moment start, stop; /* of placing; both or none */
-    bool placed;           /* they are written */
-    const gb_log_set *sets;
-    size_t set_count;
-    const double *depths_m; /* measured on what was set */
-    size_t depth_count;
-    gb_share thrown; /* of the batch; 0 when nothing is written */
-    const char *lot, *remark;
+    gb_moment at;      /* first water, as the clock of the site shows it */
+    const gb_mix *mix; /* one of the job's */
+    double bags;       /* of its recipe */
+    gb_volume water;   /* added */
+    gb_share thrown;   /* of the batch; 0 when nothing is written */
     gb_temp air;
-    int line;
+    const char *lot, *remark;
+    const gb_log_set *sets;
+    const double *depths_m;  /* measured on what was set */
+    int32_t start_s, stop_s; /* of placing, from first water on; both or none: -1 */
+    uint32_t batch;          /* from 1 up, of this mix */
+    int32_t line;
+    uint16_t set_count, depth_count;
 } gb_log_row;
 
 typedef struct gb_log {
     const gb_log_row *rows; /* by time */
     size_t count;
     const char *file;
-    uint64_t digest; /* of its text */
 } gb_log;
 
 /* What a column holds, by its name in the first row. */

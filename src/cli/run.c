@@ -18,7 +18,8 @@ static const struct argp_option OPTIONS[] = {
     {"lang", KEY_LANG, N_("LANG"), 0,
      N_("language of all words, two letters; en without it"), 1},
     {"format", KEY_FORMAT, "text|json|csv", 0,
-     N_("json has every figure in SI; csv the tables of takeoff, price and steps"), 1},
+     N_("json has every figure in SI; csv the tables of day, takeoff, price and steps"),
+     1},
     {"explain", KEY_EXPLAIN, N_("FIGURE"), OPTION_ARG_OPTIONAL,
      N_("instead of the sheet, how its figures came about, down to the lines of your "
         "files; "
@@ -41,7 +42,8 @@ static void parse_format(gb_common *common, const char *arg, struct argp_state *
     if (csv && (common->no_csv || common->no_json))
         argp_error(
             state,
-            gb_tr("this command has no table for csv; takeoff, price and steps have"));
+            gb_tr(
+                "this command has no table for csv; day, takeoff, price and steps have"));
     common->format = arg;
 }
 

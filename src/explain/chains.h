@@ -25,6 +25,12 @@ bool gb_is_of_change(gb_row_code row);
 const gb_why *gb_why_of_change(gb_explainer *x, const gb_row *row,
                                const gb_figure *figure);
 
+/* ---- remaining.c: a batch log, and what it leaves ---------------------------------- */
+
+/* True for the rows of a log and of what is left. */
+bool gb_is_of_log(gb_row_code row);
+const gb_why *gb_why_of_log(gb_explainer *x, const gb_row *row, const gb_figure *figure);
+
 /* ---- steps.c: a run of steps ------------------------------------------------------- */
 
 /* True for the rows of a run; their figures are explained by the row and its name. */

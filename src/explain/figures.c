@@ -1006,6 +1006,8 @@ const gb_why *gb_why_figure(gb_explainer *x, const gb_row *row, const gb_row *ou
         return gb_why_of_change(x, row, figure);
     if (gb_is_of_steps(row->code))
         return gb_why_of_steps(x, row, figure);
+    if (gb_is_of_log(row->code))
+        return gb_why_of_log(x, row, figure);
     reason *why = find(row->code, figure->name);
     if (why == NULL)
         why = find(ANY_ROW, figure->name);
@@ -1017,10 +1019,12 @@ bool gb_only_counts(const gb_row *row, const gb_figure *figure) {
         (row->code >= GB_ROW_ORDER_HOT_WATER && row->code <= GB_ROW_ORDER_HOT_CEMENT) ||
         row->code == GB_ROW_ORDER || row->code == GB_ROW_BATCH_LINE ||
         row->code == GB_ROW_DAY_NUMBER || row->code == GB_ROW_DAY_BATCH ||
-        row->code == GB_ROW_DAY_NO_ROOM || row->code == GB_ROW_OTHER ||
-        row->code == GB_ROW_OTHER_BLEND || row->code == GB_ROW_LEVEL_BED ||
-        row->code == GB_ROW_C_BED_THIN || row->code == GB_ROW_C_BED_THICK ||
-        row->code == GB_ROW_GUARD ||
+        row->code == GB_ROW_DAY_NO_ROOM || row->code == GB_ROW_LOG_FILE ||
+        row->code == GB_ROW_LOG_DEAD || row->code == GB_ROW_LOG_OPEN ||
+        row->code == GB_ROW_LEFT_SO_FAR || row->code == GB_ROW_LEFT_OPEN ||
+        row->code == GB_ROW_OTHER || row->code == GB_ROW_OTHER_BLEND ||
+        row->code == GB_ROW_LEVEL_BED || row->code == GB_ROW_C_BED_THIN ||
+        row->code == GB_ROW_C_BED_THICK || row->code == GB_ROW_GUARD ||
         (row->code >= GB_ROW_MARK_BLOCK && row->code <= GB_ROW_MARK_LANDING_BACK);
     return numbered && strcmp(figure->name, "n") == 0;
 }

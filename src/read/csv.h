@@ -1,5 +1,5 @@
-/* Rows and cells of a CSV file (RFC 4180), by libcsv, with the physical line of each row
-   and the faults that libcsv passes over. */
+/* Rows and cells of a CSV file (RFC 4180), by libcsv where there are quotes, with the
+   physical line of each row and the faults that libcsv passes over. */
 #ifndef READ_CSV_H
 #define READ_CSV_H
 
@@ -17,6 +17,7 @@ typedef struct gb_csv {
     bool stopped; /* what follows tells nothing: no cell and no row is handed out any more
                    */
     size_t field;
+    bool ended; /* the row in hand is */
 } gb_csv;
 
 /* Loads a whole file: UTF-8 without a NUL, no carriage return alone, at most so many
@@ -29,9 +30,10 @@ bool gb_csv_load(const char *file, size_t most_lines, const char *too_many,
 bool gb_csv_check(const char *file, size_t most_lines, const char *too_many,
                   gb_diags *diags, const char *text, size_t length);
 
-/* Hands out all cells and rows. A quote that swallows the end of a line stops it. False
-   with the fault reported, or without memory. */
-bool gb_csv_parse(gb_csv *csv, const char *text, size_t length);
+/* Hands out all cells and rows; cuts the text up, which is ended by NUL. A cell that
+   holds the end of a line is refused. False with the fault reported, or without memory.
+ */
+bool gb_csv_parse(gb_csv *csv, char *text, size_t length);
 
 /* The lines of a text, its last one counted whether it is ended or not. */
 size_t gb_csv_lines(const char *text, size_t length);

@@ -344,12 +344,13 @@ bool gb_read_hours(const char *file, int offset_s, gb_arena *arena, gb_diags *di
         .file = file, .diags = diags, .cell = read_cell, .row = end_row, .user = &t};
     t.csv = &csv;
     new_row(&t);
+    uint64_t digest = gb_digest_add(GB_DIGEST_START, text, length);
     if (gb_csv_parse(&csv, text, length) && !csv.stopped)
         check_whole(&t);
     *hours = (gb_hours){.list = t.hours,
                         .count = t.count,
                         .file = file,
-                        .digest = gb_digest_add(GB_DIGEST_START, text, length),
+                        .digest = digest,
                         .station_wind = gb_has_column(&t.columns, GB_COLUMN_WIND)};
     return gb_diags_count(diags) == before && !diags->no_memory;
 }

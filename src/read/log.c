@@ -1,7 +1,6 @@
 #include "read/log.h"
 
 #include "gaugebox/count.h"
-#include "gaugebox/digest.h"
 #include "read/csv.h"
 #include "read/diag.h"
 #include "read/nearest.h"
@@ -11,7 +10,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-enum { SHOWN = 40, MOST_SETS = 32, MOST_DEPTHS = 32 };
+enum { SCRATCH = 128, SHOWN = 40, MOST_SETS = 32, MOST_DEPTHS = 32 };
 
 /* How much of a layer the log has set so far. */
 typedef struct layer_sum {
@@ -151,7 +150,7 @@ static void read_batch(reader *r, const char *text) {
         REFUSE(r, "'batch' is '%.*s'; write its number of this mix: 1, 2, 3 and so on",
                gb_cut(text, SHOWN), text);
     else
-        r->row.batch = (size_t)number;
+        r->row.batch = (uint32_t)number;
 }
 
 static void read_bags(reader *r, const char *text) {
@@ -221,6 +220,17 @@ static void report_piece(reader *r, const char *name) {
                gb_cut(name, SHOWN), name);
 }
 
+/* A copy to cut up; a long one lives in the arena. */
+static char *scratch_copy(reader *r, char scratch[SCRATCH], const char *text,
+                          size_t length) {
+    char *copy = length < SCRATCH ? scratch : gb_arena_take(r->arena, length + 1, 1);
+    if (copy == NULL)
+        r->diags->no_memory = true;
+    else
+        memcpy(copy, text, length + 1);
+    return copy;
+}
+
 /* "5 treads", "0.4 landing", "5". */
 static void read_one_set(reader *r, char *part) {
     part += strspn(part, " ");
@@ -250,12 +260,10 @@ static void read_one_set(reader *r, char *part) {
 }
 
 static void read_sets(reader *r, const char *text, size_t length) {
-    char *copy = gb_arena_take(r->arena, length + 1, 1);
-    if (copy == NULL) {
-        r->diags->no_memory = true;
+    char scratch[SCRATCH];
+    char *copy = scratch_copy(r, scratch, text, length);
+    if (copy == NULL)
         return;
-    }
-    memcpy(copy, text, length);
     for (char *part = copy; part != NULL;) {
         char *next = strchr(part, '+');
         if (next != NULL)
@@ -268,12 +276,10 @@ static void read_sets(reader *r, const char *text, size_t length) {
 /* "1-1/4 1-3/8 1.5": blanks between them. */
 static void read_depths(reader *r, size_t field, const char *text, size_t length) {
     static const double MOST_M = 3.048;
-    char *copy = gb_arena_take(r->arena, length + 1, 1);
-    if (copy == NULL) {
-        r->diags->no_memory = true;
+    char scratch[SCRATCH];
+    char *copy = scratch_copy(r, scratch, text, length);
+    if (copy == NULL)
         return;
-    }
-    memcpy(copy, text, length);
     for (char *at = copy + strspn(copy, " "); *at != '\0';) {
         char *end = at + strcspn(at, " ");
         char *next = *end == '\0' ? end : end + 1 + strspn(end + 1, " ");
@@ -360,12 +366,20 @@ static void finish_head(reader *r) {
 /* ---- rows -------------------------------------------------------------------------- */
 
 static void new_row(reader *r) {
-    r->row = (gb_log_row){.bags = GB_NONE, .water = {GB_NONE}, .air = {GB_NONE}};
+    r->row = (gb_log_row){.bags = GB_NONE,
+                          .water = {GB_NONE},
+                          .air = {GB_NONE},
+                          .start_s = -1,
+                          .stop_s = -1};
     r->bad = r->dated = r->timed = false;
     r->start = r->stop = -1;
 }
 
-static const char *copied(reader *r, const char *text, const char *name) {
+/* A text to keep; one that stood in the row before as well is kept once. */
+static const char *copied(reader *r, const char *text, const char *before,
+                          const char *name) {
+    if (before != NULL && strcmp(before, text) == 0)
+        return before;
     if (strchr("=+-@", text[0]) != NULL) {
         REFUSE(r,
                "'%s' begins with '%c', which a spreadsheet takes for a formula; begin it "
@@ -421,10 +435,11 @@ static void read_cell(void *user, size_t field, const char *text, size_t length)
         read_air(r, field, text);
         break;
     case GB_LOG_LOT:
-        r->row.lot = copied(r, text, "lot");
+        r->row.lot =
+            copied(r, text, r->count > 0 ? r->rows[r->count - 1].lot : NULL, "lot");
         break;
     case GB_LOG_REMARK:
-        r->row.remark = copied(r, text, "remark");
+        r->row.remark = copied(r, text, NULL, "remark");
         break;
     default:
         break;
@@ -471,9 +486,8 @@ static void check_times(reader *r) {
     if (r->start < r->time || r->stop < r->start)
         REFUSE(r, "'time', 'start' and 'stop' follow one another on one day; work over "
                   "midnight is written as two rows");
-    row->placed = true;
-    row->start.s = r->date + r->start;
-    row->stop.s = r->date + r->stop;
+    row->start_s = (int32_t)(r->start - r->time);
+    row->stop_s = (int32_t)(r->stop - r->time);
 }
 
 static size_t mix_index(const reader *r, const gb_mix *mix) {
@@ -489,7 +503,7 @@ static void check_number(reader *r) {
     size_t *last = &r->numbers[mix_index(r, r->row.mix)];
     if (r->row.batch <= *last)
         REFUSE(r, "batch %zu of '%s' is not above the one before, %zu; number them on",
-               r->row.batch, r->row.mix->id, *last);
+               (size_t)r->row.batch, r->row.mix->id, *last);
     else
         *last = r->row.batch;
 }
@@ -622,13 +636,11 @@ static bool make_room(reader *r) {
 }
 
 /* A row that is not ended may be cut off. */
-static void check_end(reader *r) {
-    const gb_log_text *f = r->from;
-    if (f->length > 0 && f->text[f->length - 1] != '\n')
-        gb_report(
-            r->diags, f->file, (int)gb_csv_lines(f->text, f->length),
-            "the last line is not ended, so the row may be cut off; end the line if "
-            "it is whole, or take it out");
+static void report_torn(reader *r, size_t line) {
+    gb_report(
+        r->diags, r->from->file, (int)line,
+        "the last line is not ended, so the row may be cut off; end the line if it is "
+        "whole, or take it out");
 }
 
 bool gb_parse_log(const gb_log_text *text, const gb_job *job, gb_arena *arena,
@@ -650,18 +662,18 @@ bool gb_parse_log(const gb_log_text *text, const gb_job *job, gb_arena *arena,
     if (!make_room(r))
         return false;
     new_row(r);
+    /* Before the text is cut up. */
+    bool torn = text->length > 0 && text->text[text->length - 1] != '\n';
+    size_t lines = r->room;
     bool parsed = gb_csv_parse(&r->csv, text->text, text->length);
     if (parsed && !r->head_read && !r->csv.stopped)
         gb_report(diags, text->file, 0,
                   "is empty; its first row names the columns, as: "
                   "date,time,mix,batch,bags,water_qt,start,stop,set,depth_in,thrown_pct,"
                   "lot,air_f,remark");
-    if (parsed)
-        check_end(r);
-    *log = (gb_log){.rows = r->rows,
-                    .count = r->count,
-                    .file = text->file,
-                    .digest = gb_digest_add(GB_DIGEST_START, text->text, text->length)};
+    if (parsed && torn)
+        report_torn(r, lines);
+    *log = (gb_log){.rows = r->rows, .count = r->count, .file = text->file};
     return gb_diags_count(diags) == r->before && !diags->no_memory;
 }
 

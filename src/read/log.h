@@ -6,10 +6,10 @@
 #include "gaugebox/read.h"
 #include "words/mark.h"
 
-/* A text to read; ended by NUL, and kept by the caller. */
+/* A text to read; ended by NUL, and cut up by it. */
 typedef struct gb_log_text {
     const char *file;
-    const char *text;
+    char *text;
     size_t length;
     int added_line; /* the row in that line is not in the file yet; 0: all are */
 } gb_log_text;

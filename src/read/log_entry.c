@@ -154,7 +154,12 @@ bool gb_extend_log(const char *file, const char *text, size_t length,
         text = job->units == GB_US ? US_HEAD : METRIC_HEAD;
         length = strlen(text);
     }
-    gb_log_text from = {.file = file, .text = text, .length = length};
+    gb_log_text from = {
+        .file = file, .text = gb_arena_copy(arena, text), .length = length};
+    if (from.text == NULL) {
+        diags->no_memory = true;
+        return false;
+    }
     if (!gb_csv_check(file, GB_MOST_LOG_ROWS, GB_TOO_MANY_LOG_ROWS, diags, text,
                       length) ||
         !gb_parse_log(&from, job, arena, diags, &head, &log))
@@ -171,15 +176,19 @@ bool gb_extend_log(const char *file, const char *text, size_t length,
     if (w.to.failed || gb_diags_count(diags) > before)
         return false;
     from = (gb_log_text){.file = file,
-                         .text = gb_text_get(&w.to),
+                         .text = gb_arena_copy(arena, gb_text_get(&w.to)),
                          .length = w.to.length,
                          .added_line = (int)gb_csv_lines(text, length)};
+    if (from.text == NULL) {
+        diags->no_memory = true;
+        return false;
+    }
     if (!gb_csv_check(gb_tr("the new row"), GB_MOST_LOG_ROWS, GB_TOO_MANY_LOG_ROWS, diags,
                       from.text, from.length) ||
         !gb_parse_log(&from, job, arena, diags, &head, &log))
         return false;
-    *longer = from.text;
-    *longer_length = from.length;
+    *longer = gb_text_get(&w.to);
+    *longer_length = w.to.length;
     *batch = log.rows[log.count - 1].batch;
     return true;
 }

@@ -23,6 +23,8 @@ static const struct {
     {"takeoff", GB_ROW_LOOSE_SEALANT},
     {"takeoff", GB_ROW_STONE_LINE},
     {"takeoff", GB_ROW_LAYER_TOTAL},
+    {"day", GB_ROW_DAY_BATCH},
+    {"day", GB_ROW_DAY_POT},
     {"change", GB_ROW_CHANGE_COUNT},
     {"change", GB_ROW_CHANGE_FIRST},
     {"change", GB_ROW_CHANGE_RISER},

@@ -6,7 +6,7 @@
 static void add_so_far(gb_builder *b, const gb_mix_left *m) {
     double ratio = m->work > 0 ? m->bags / m->work : GB_NONE;
     GB_ADD(b, LEFT_SO_FAR, gb_num("n", GB_SHOW_COUNT, (double)m->batches),
-           gb_num("bags", GB_SHOW_NUMBER, m->bags),
+           gb_num("bags", GB_SHOW_RATIO, m->bags),
            gb_num("thrown", GB_SHOW_NUMBER, m->thrown));
     if (m->unfinished > 0)
         GB_ADD(b, LEFT_OPEN, gb_num("n", GB_SHOW_COUNT, (double)m->unfinished));
@@ -38,7 +38,7 @@ static void add_pieces(gb_builder *b, const gb_mix_left *m) {
         b->about.take = t->take;
         gb_figure kind = gb_row_fig(b, "kind", gb_kind_row(b, t->take->layer->kind));
         GB_ADD(b, LEFT_PIECE, gb_txt("name", t->take->piece->name), kind,
-               gb_num("left", GB_SHOW_NUMBER, t->left),
+               gb_num("left", GB_SHOW_RATIO, t->left),
                gb_num("count", GB_SHOW_COUNT, t->take->units),
                gb_num("net", GB_SHOW_VOLUME, t->net.m3));
     }
@@ -86,7 +86,13 @@ static void add_finish(gb_builder *b, const gb_mix_left *m, const gb_outlook *o)
     GB_ADD(
         b, LEFT_BATCHES, gb_num("n", GB_SHOW_COUNT, batches),
         gb_num("most", GB_SHOW_COUNT, gb_round(m->bags_sure / m->batch_bags, 1.0, GB_UP)),
-        gb_num("bags", GB_SHOW_FRACTION, m->batch_bags));
+        gb_num("bags", GB_SHOW_RATIO, m->batch_bags));
+    const gb_mix *mix = m->mix->need.mix;
+    double bag = m->mix->recipe.bag.kg;
+    if (m->mix->is_slurry && mix->part_count > 0)
+        GB_ADD(b, LEFT_MASS, gb_words_fig(b, "material", &mix->parts[0].material->title),
+               gb_num("mass", GB_SHOW_MASS, m->forecast.bags * bag),
+               gb_num_up("surely", GB_SHOW_MASS, m->bags_sure * bag));
     if (m->by_plan)
         GB_ADD_BARE(b, LEFT_BY_PLAN);
     if (m->forecast.deviation > 0 && !m->mix->is_slurry)
@@ -100,11 +106,11 @@ static void add_stock(gb_builder *b, const gb_mix_left *m, const gb_outlook *o) 
     gb_row best = reach_row(b, &m->best);
     b->about.surely = true;
     gb_row surely = reach_row(b, &m->surely);
-    GB_ADD(b, STOCK_REACH, gb_num("bags", GB_SHOW_NUMBER, m->on_hand),
+    GB_ADD(b, STOCK_REACH, gb_num("bags", GB_SHOW_RATIO, m->on_hand),
            gb_row_fig(b, "best", best), gb_num("sure", GB_SHOW_SHARE, o->sure.of_one),
            gb_row_fig(b, "surely", surely));
     gb_figure more = gb_num("order", GB_SHOW_COUNT, m->order);
-    gb_figure lead = gb_num("days", GB_SHOW_NUMBER, o->lead_days);
+    gb_figure lead = gb_num("days", GB_SHOW_RATIO, o->lead_days);
     if (!(m->order > 0))
         GB_ADD_BARE(b, STOCK_ENOUGH);
     else if (isnan(m->order_at) || !(m->on_hand > m->order_at))

@@ -6,6 +6,7 @@ runner=$2
 parse_only=$3
 csv_only=$4
 hours=$5
+log=$6
 top=$(cd "$(dirname "$0")/../.." && pwd)
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
@@ -36,6 +37,16 @@ seq 0 8759 | awk 'BEGIN { print "time,air_f,humidity_pct,wind_mph,rain_in" } {
 echo "a year of hours (A) against reading the file with libcsv alone (B)"
 "$runner" 100 "$hours" "$work/hours.csv" -- "$csv_only" "$work/hours.csv"
 
+# A log of 100,000 batches, a day of them after the other.
+seq 0 99999 | awk 'BEGIN { print "date,time,mix,batch,bags,water_qt,start,stop,set,depth_in,thrown_pct,lot,air_f,remark" } {
+    t = 1767225600 + int($1 / 20) * 86400 + ($1 % 20) * 1500 + 25200
+    printf "%s,%s,bed/stiff-1-4,%d,1,%.1f,%s,%s,0.00006 treads,,%d,C 118,%d,\n", strftime("%Y-%m-%d", t, 1),
+        strftime("%H:%M", t, 1), $1 + 1, 9 + $1 % 4 / 2, strftime("%H:%M", t + 600, 1),
+        strftime("%H:%M", t + 3600, 1), $1 % 5, 50 + $1 % 30
+}' >"$work/log.csv"
+echo "a log of 100,000 batches (A) against reading the file with libcsv alone (B)"
+"$runner" 20 "$log" "$top/mixes" "$demo" "$work/log.csv" -- "$csv_only" "$work/log.csv"
+
 mkdir "$work/jobs"
 for i in $(seq 1000); do
     sed "s/Town library/Town library $i/" "$demo" >"$work/jobs/$i.cfg"
@@ -60,7 +71,7 @@ EOF
 }
 for n in 1250 2500 5000 10000; do
     job "$n" >"$work/$n.cfg"
-    for command in check sheet; do
+    for command in check sheet day; do
         echo "$command of $n pieces (A) against parsing them with libconfig alone (B)"
         "$runner" 5 "$program" "$command" "$work/$n.cfg" -- \
             "$parse_only" "$work/$n.cfg" "$top"/mixes/{materials,bed,slurry}.cfg

@@ -17,7 +17,8 @@ import subprocess
 import sys
 
 ONLY_COUNTED = {("ORDER", "n"), ("ORDER_HOT_WATER", "n"), ("ORDER_HOT_SAND", "n"),
-                ("ORDER_HOT_CEMENT", "n"), ("BATCH_LINE", "n"), ("DAY_NUMBER", "n"), ("DAY_BATCH", "n"), ("DAY_NO_ROOM", "n"), ("OTHER", "n"), ("OTHER_BLEND", "n"), ("LEVEL_BED", "n"), ("C_BED_THIN", "n"),
+                ("ORDER_HOT_CEMENT", "n"), ("BATCH_LINE", "n"), ("DAY_NUMBER", "n"), ("DAY_BATCH", "n"), ("DAY_NO_ROOM", "n"), ("OTHER", "n"), ("LOG_FILE", "n"), ("LOG_DEAD", "n"), ("LOG_OPEN", "n"),
+                ("LEFT_SO_FAR", "n"), ("LEFT_OPEN", "n"), ("OTHER_BLEND", "n"), ("LEVEL_BED", "n"), ("C_BED_THIN", "n"),
                 ("C_BED_THICK", "n"), ("GUARD", "n"), ("MARK_BLOCK", "n"),
                 ("MARK_BUILT_UP", "n"), ("MARK_BED", "n"), ("MARK_SEAT", "n"),
                 ("MARK_FRONT", "n"), ("MARK_BACK", "n"), ("MARK_LANDING_FRONT", "n"),

@@ -22,7 +22,7 @@ explain() { # COMMAND [ARGUMENT...]
 }
 for job in examples/*/job.cfg; do
     for units in us metric; do
-        for command in sheet takeoff price; do
+        for command in sheet day takeoff price; do
             explain "$command" "$job" --units "$units"
         done
     done
@@ -46,6 +46,13 @@ explain steps --rise 44in --length 100in --count 7 --face 6in --upper tread --to
 explain steps --rise 30in --tread 14in --build solid --stone 7in --overlap 2in --laser 5ft --base 6in
 explain steps --rise 14ft --tread 14in --count 24 --landing 4ft --top sill
 explain steps --rise 5in --tread 3ft
+explain takeoff $library/job.cfg --sure 95
+explain price $library/job.cfg --sure 99
+explain price examples/rose-garden/job.cfg --prices $library/prices.cfg --sure 99
+explain log $library/job.cfg $library/log.csv
+explain remaining $library/job.cfg $library/log.csv --on-hand bed/stiff-1-4=1 --lead 2
+explain remaining $library/job.cfg $library/log.csv --on-hand bed/stiff-1-4=1/8 --sure 99
+explain remaining $library/job.cfg $library/log.csv --units metric
 explain price examples/*/job.cfg --prices examples/library-entrance/prices.cfg
 for folder in tests/jobs/*-good/; do
     job=$folder/job.cfg
