@@ -291,7 +291,7 @@ static const gb_why *water_rate(gb_explainer *x, const char *name, int unit,
 static const gb_why *as_mass(gb_explainer *x, const gb_why *volume) {
     if (volume == NULL)
         return NULL;
-    return GB_WHY(x, "water", GB_MASS, volume->value * GB_WATER_KG_M3, "volume * density",
+    return GB_WHY(x, "water", GB_MASS, volume->value * GB_WATER_KG_M3, "volume * water_density",
                   GB_INPUTS(GB_WHY(x, "volume", GB_VOLUME, volume->value, volume->name,
                                    GB_INPUTS(volume)),
                             gb_water_density(x)));
@@ -378,7 +378,7 @@ static const gb_why *mixing_water(gb_explainer *x, const gb_about *a) {
     if (all == NULL)
         return NULL;
     return GB_WHY(
-        x, "mixing_water", GB_VOLUME, all->value / GB_WATER_KG_M3, "mass / density",
+        x, "mixing_water", GB_VOLUME, all->value / GB_WATER_KG_M3, "mass / water_density",
         GB_INPUTS(GB_WHY(x, "mass", GB_MASS, all->value, all->name, GB_INPUTS(all)),
                   gb_water_density(x)));
 }

@@ -344,10 +344,11 @@ static const gb_why *full_pails(gb_explainer *x, const gb_about *a) {
     const gb_why *full = full_pail(x, a);
     if (water == NULL || full == NULL)
         return NULL;
-    const gb_why *volume = GB_WHY(x, "volume", GB_VOLUME, a->volume.m3, "water / density",
-                                  GB_INPUTS(GB_WHY(x, "water", GB_MASS, water->value,
-                                                   water->name, GB_INPUTS(water)),
-                                            gb_water_density(x)));
+    const gb_why *volume =
+        GB_WHY(x, "volume", GB_VOLUME, a->volume.m3, "liquid / water_density",
+               GB_INPUTS(GB_WHY(x, "liquid", GB_MASS, water->value, water->name,
+                                GB_INPUTS(water)),
+                         gb_water_density(x)));
     return GB_WHY(x, "pails", GB_PLAIN, gb_round(a->volume.m3 / full->value, 1, GB_DOWN),
                   "down(volume / full_pail, 1)", GB_INPUTS(volume, full));
 }

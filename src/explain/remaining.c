@@ -252,7 +252,7 @@ static const gb_why *row_batch(gb_explainer *x, const gb_about *a) {
 }
 static const gb_why *row_water(gb_explainer *x, const gb_about *a) {
     return GB_WHY(x, "water", GB_MASS, a->log_row->water.m3 * GB_WATER_KG_M3,
-                  "volume * density",
+                  "volume * water_density",
                   GB_INPUTS(gb_fact(x, "volume", GB_VOLUME, a->log_row->water.m3, IN_LOG),
                             gb_water_density(x)));
 }

@@ -15,7 +15,7 @@ sed 's/^[0-9a-f]\{8\},/--------,/' table.csv
 echo "exit $?"
 # Faults of both jobs and of the price book in one go.
 sed 's/count = 7/count = 0/' "$old" >none.cfg
-sed 's/pace = /paces = /' "$old" >unknown.cfg
+sed 's/pace = /pases = /' "$old" >unknown.cfg
 echo 'format = 1; currency = 7;' >bad-prices.cfg
 "$GAUGEBOX" takeoff none.cfg --against unknown.cfg --prices bad-prices.cfg
 echo "exit $?"
