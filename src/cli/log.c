@@ -166,7 +166,7 @@ static int run_log(int argc, char **argv) {
     const struct argp argp = {
         .options = OPTIONS,
         .parser = parse,
-        .args_doc = N_("JOB LOG\nJOB LOG add"),
+        .args_doc = N_("JOB LOG [add]"),
         .doc = N_("Checks and lists the batch log of JOB, a CSV file with a row for each "
                   "batch. With add: adds a row, or begins the log; several may add at "
                   "once, and the file is whole at any moment."),

@@ -267,7 +267,7 @@ def logs():
                   ["remaining", "--on-hand", "bed/stiff-1-4=9"]):
         words = [words[0], *(f"jobs/good/library-entrance/{f}" for f in ("job.cfg", "log.csv")),
                  *words[1:]]
-        look_at_sheet(" ".join(words), run(*words)[0])
+        look_at_steps(" ".join(words), run(*words)[0])
         seen("logs")
         look_at_explanation(" ".join(words), words)
 

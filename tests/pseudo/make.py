@@ -17,7 +17,7 @@ WORD = re.compile(r"[A-Za-z]+(?:'[a-z]+)?")
 TEXTS = re.compile(r'\b((?:title|source|purpose|not_for) = )"[^"\n]*"')
 # A job's mixes are called by their names, and have texts instead.
 MIXES = re.compile(r"^mixes = \(.*?^\);", re.M | re.S)
-OWN = re.compile(r'\b((?:name|place|emergency|rinse_water|supplier|currency) = )"[^"\n]*"')
+OWN = re.compile(r'\b((?:name|place|emergency|rinse_water|washout|supplier|currency) = )"[^"\n]*"')
 
 
 def longer(match):
