@@ -84,8 +84,11 @@ Test(published_mixer_example, bags_in_a_drum) {
     for (size_t i = 0; i < sizeof ROWS / sizeof ROWS[0]; i++) {
         pub_job job;
         pub_volume_job(&job, &mix, (gb_volume){50 * mix.label.yield.m3});
-        job.job.crew.mixer.usable.m3 =
-            pub_si(GB_VOLUME, "ft3", ROWS[i].ft3 * ROWS[i].share);
+        gb_mixer *drum = &job.job.crew.mixer;
+        *drum = (gb_mixer){.kind = GB_DRUM, .usable = {NAN}, .most = {NAN}};
+        drum->rated.m3 = pub_si(GB_VOLUME, "ft3", ROWS[i].ft3);
+        /* 55 % is what a drum has without being asked. */
+        drum->filled.of_one = ROWS[i].share == 0.55 ? NAN : ROWS[i].share;
         pub_plan(&table, &job);
         pub_check(&ROWS[i].bags, job.plan.mixes[0].batching.most_bags);
     }
