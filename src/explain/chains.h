@@ -272,6 +272,7 @@ const gb_why *gb_why_break_begin(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_break_end(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_load_begin(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_load_in(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_load_day(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_load_dead(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_covering(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_load_end(gb_explainer *x, const gb_about *about);

@@ -111,6 +111,12 @@ const gb_why *gb_why_load_in(gb_explainer *x, const gb_about *a) {
                   GB_INPUTS(begins(x, a), gb_why_wet_mixing(x, a)));
 }
 
+const gb_why *gb_why_load_day(gb_explainer *x, const gb_about *a) {
+    return gb_fact(x, "day", GB_PLAIN,
+                   (double)(gb_day_of(&a->table->hours, a->load->in) + 1),
+                   N_("of first water; the work begins on day 1"));
+}
+
 const gb_why *gb_why_load_dead(gb_explainer *x, const gb_about *a) {
     bool heat = a->mix->life.s != a->mix->need.mix->life.s;
     return GB_WHY(x, "dead", GB_DURATION, clock_of(a, a->load->dead),
@@ -291,7 +297,8 @@ static const gb_why *water_rate(gb_explainer *x, const char *name, int unit,
 static const gb_why *as_mass(gb_explainer *x, const gb_why *volume) {
     if (volume == NULL)
         return NULL;
-    return GB_WHY(x, "water", GB_MASS, volume->value * GB_WATER_KG_M3, "volume * water_density",
+    return GB_WHY(x, "water", GB_MASS, volume->value * GB_WATER_KG_M3,
+                  "volume * water_density",
                   GB_INPUTS(GB_WHY(x, "volume", GB_VOLUME, volume->value, volume->name,
                                    GB_INPUTS(volume)),
                             gb_water_density(x)));

@@ -605,6 +605,8 @@ static const struct {
     {GB_ROW_DAY_TAKES, "mixing", gb_why_mixing_time},
     {GB_ROW_DAY_TAKES, "potting", gb_why_potting_time},
     {GB_ROW_DAY_TAKES, "cleaning", gb_why_cleaning_time},
+    {GB_ROW_DAY_BATCH, "day", gb_why_load_day},
+    {GB_ROW_DAY_POT, "day", gb_why_load_day},
     {GB_ROW_DAY_BATCH, "in", gb_why_load_in},
     {GB_ROW_DAY_BATCH, "dead", gb_why_load_dead},
     {GB_ROW_DAY_BATCH, "total", gb_why_batches},

@@ -52,7 +52,7 @@ static void check_mixers(gb_reader *r, const gb_crew *c) {
     if (c->at.line == 0)
         return; /* the job has no crew, which is told already */
     bool one = c->mixer.at.line != 0;
-    if (!one && c->mixer_count == 0 && !c->at.faulty)
+    if (!one && c->mixer_count == 0 && !c->at.faulty && !c->at.inner)
         tell(r, c->at.line,
              N_("crew has no 'mixer'; add: mixer = { usable = \"3 ft3\"; }"));
     if (one && c->mixer_count > 0)

@@ -173,7 +173,7 @@ bool gb_extend_log(const char *file, const char *text, size_t length,
         add_column(&w, head.names[i]);
     }
     gb_text_add(&w.to, head.crlf ? "\r\n" : "\n");
-    if (w.to.failed || gb_diags_count(diags) > before)
+    if (w.to.failed)
         return false;
     from = (gb_log_text){.file = file,
                          .text = gb_arena_copy(arena, gb_text_get(&w.to)),
@@ -187,6 +187,8 @@ bool gb_extend_log(const char *file, const char *text, size_t length,
                       from.text, from.length) ||
         !gb_parse_log(&from, job, arena, diags, &head, &log))
         return false;
+    if (gb_diags_count(diags) > before)
+        return false; /* a quantity could not be read, and its cell is empty */
     *longer = gb_text_get(&w.to);
     *longer_length = w.to.length;
     *batch = log.rows[log.count - 1].batch;

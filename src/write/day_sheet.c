@@ -74,6 +74,12 @@ static void add_wait(gb_builder *b, const gb_stage_plan *s) {
                gb_num("least", GB_SHOW_DURATION, s->hold->least.s));
 }
 
+/* For programs; people read it above the rows. */
+static gb_figure day_fig(const gb_builder *b, const gb_load *l) {
+    return gb_num("day", GB_SHOW_COUNT,
+                  (double)(gb_day_of(&table_of(b)->hours, l->in) + 1));
+}
+
 static void add_batch(gb_builder *b, const gb_load *l) {
     const gb_batching *k = &l->mix->batching;
     const gb_batch *batch = &k->batches[l->number];
@@ -85,8 +91,9 @@ static void add_batch(gb_builder *b, const gb_load *l) {
     gb_figure total = gb_num("total", GB_SHOW_COUNT, (double)k->batch_count);
     gb_figure begin = clock_fig(b, "begin", l->from, l->in);
     gb_figure end = clock_fig(b, "end", l->to, l->in);
-    GB_ADD(b, DAY_BATCH, in, dead, n, total, gb_bags_fig(b, "bags", batch->bags),
-           gb_covers_fig(b, batch), begin, end);
+    GB_ADD(b, DAY_BATCH, day_fig(b, l), gb_txt("mix", l->mix->need.mix->id), in, dead, n,
+           total, gb_bags_fig(b, "bags", batch->bags), gb_covers_fig(b, batch), begin,
+           end);
     if (l->cut.m3 > 0)
         GB_ADD(b, DAY_CUT, gb_num("volume", GB_SHOW_VOLUME, l->cut.m3));
 }
@@ -95,8 +102,8 @@ static void add_pot(gb_builder *b, const gb_load *l) {
     b->about.amount = GB_ONE_POT;
     b->about.pot = l->pot;
     b->about.take = l->pot->take;
-    GB_ADD(b, DAY_POT, clock_fig(b, "in", l->in, l->in),
-           clock_fig(b, "dead", l->dead, l->in),
+    GB_ADD(b, DAY_POT, day_fig(b, l), gb_txt("mix", l->mix->need.mix->id),
+           clock_fig(b, "in", l->in, l->in), clock_fig(b, "dead", l->dead, l->in),
            gb_row_fig(b, "covers", gb_cover_row(b, &l->covers)),
            clock_fig(b, "end", l->to, l->in));
 }

@@ -23,10 +23,10 @@ make_json() { # EXIT COMMAND [ARGUMENT...]
 }
 for job in "$top"/examples/*/job.cfg; do
     for units in us metric; do
-        for command in sheet takeoff price check; do
+        for command in sheet day takeoff price check; do
             make_json 0 "$command" "$job" --units "$units"
         done
-        for command in sheet takeoff price; do
+        for command in sheet day takeoff price; do
             make_json 0 "$command" "$job" --units "$units" --explain
         done
     done
@@ -44,6 +44,9 @@ done
 library=$top/examples/library-entrance/job.cfg
 terrace=$top/examples/terrace-steps
 for more in "" --explain; do
+    make_json 0 log "$library" "${library%job.cfg}log.csv" $more
+    make_json 0 remaining "$library" "${library%job.cfg}log.csv" --on-hand bed/stiff-1-4=1/4 $more
+    make_json 0 takeoff "$library" --sure 95 $more
     make_json 0 takeoff "$terrace/job.cfg" --against "$library" $more
     make_json 0 takeoff "$library" --vary "bed depth +1/4in" --units metric $more
     make_json 0 takeoff "$terrace/job.cfg" --vary "upper run count -1" --prices "$terrace/prices.cfg" $more

@@ -9,7 +9,7 @@ examples=$(cd "$(dirname "$0")/../../examples" && pwd)
 work=$(mktemp -d)
 good=$(mktemp -d)
 trap 'rm -rf "$work" "$good"' EXIT
-cp "$examples"/library-entrance/*.cfg "$work"
+cp "$examples"/library-entrance/*.cfg "$examples"/library-entrance/log.csv "$work"
 cp "$examples"/mill-landing/job.cfg "$work/mill.cfg"
 cp "$examples"/mill-landing/weather.csv "$work"
 cd "$work" || exit 1
@@ -44,7 +44,7 @@ try_all() { # VARIABLE COMMAND [ARGUMENT...]
             echo "FAILED: $variable=$n $*: exit status $status, $(wc -c <err.txt) bytes told"
             failed=$((failed + 1))
         fi
-        if [ -e out.txt ] || [ "$(ls | wc -l)" != 6 ]; then
+        if [ -e out.txt ] || [ "$(ls | wc -l)" != 7 ]; then
             echo "FAILED: $variable=$n $*: left $(ls | tr '\n' ' ')"
             failed=$((failed + 1))
             rm -f out.txt*
@@ -74,6 +74,48 @@ for variable in FAIL_ALLOCATION FAIL_WRITE; do
     try_all "$variable" check job.cfg --format json
     try_all "$variable" keys mixes
     try_all "$variable" --help
+    try_all "$variable" day job.cfg -o out.txt
+    try_all "$variable" day mill.cfg --explain=dead
+    try_all "$variable" remaining job.cfg log.csv --on-hand bed/stiff-1-4=1/4
+    try_all "$variable" log job.cfg log.csv --explain
 done
+
+# A row that is added: with each call that fails, the log is as it was, or has the row.
+try_log() { # VARIABLE
+    local variable=$1 n=1 tried=0 status
+    rm -f std.txt err.txt
+    cp log.csv before.csv
+    while :; do
+        cp before.csv log.csv
+        rm -f "$good/fired"
+        env LD_PRELOAD="$shim" "$variable=$n" FIRED="$good/fired" "$program" log job.cfg log.csv add \
+            --mix slurry/neat --bags 1/32 --set "1 treads" --date 2026-05-12 --time 12:00 \
+            >"$good/std.txt" 2>"$good/err.txt"
+        status=$?
+        [ "$status" = 0 ] && [ ! -e "$good/fired" ] && break
+        tried=$((tried + 1))
+        if cmp -s log.csv before.csv; then
+            [ "$status" = 3 ] && [ -s "$good/err.txt" ]
+        else
+            [ "$(head -c "$(wc -c <before.csv)" log.csv | cmp - before.csv && wc -l <log.csv)" = \
+                "$(($(wc -l <before.csv) + 1))" ]
+        fi
+        if [ $? != 0 ]; then
+            echo "FAILED: $variable=$n log add: exit status $status, $(wc -l <log.csv) lines"
+            failed=$((failed + 1))
+        fi
+        if [ "$(ls | grep -c 'log.csv\.')" != 0 ]; then
+            echo "FAILED: $variable=$n log add: left $(ls | tr '\n' ' ')"
+            failed=$((failed + 1))
+            rm -f log.csv.*
+        fi
+        n=$((n + 1))
+        [ "$failed" -gt 10 ] && break
+    done
+    total=$((total + tried))
+    echo "$variable, log add: $tried failed in turn"
+}
+try_log FAIL_ALLOCATION
+try_log FAIL_WRITE
 echo "failing: $total calls failed in turn, $failed faults"
 [ "$failed" = 0 ] && [ "$total" -gt 50 ]
