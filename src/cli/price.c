@@ -16,8 +16,7 @@ static const struct argp_option OPTIONS[] = {
      N_("the price book; without it prices.cfg beside the first job"), 0},
     {"sure", KEY_SURE, "50|80|90|95|99", 0,
      N_("buy so much that it is enough with that chance in per cent; without it, what "
-        "the "
-        "batches take"),
+        "the batches take"),
      0},
     {0}};
 

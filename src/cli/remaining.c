@@ -85,24 +85,26 @@ static void tell(const char *format, const char *text, const char *id) {
 static bool read_stock(const gb_job *job, const char *text, gb_stock *stock) {
     const char *sign = strrchr(text, '=');
     const char *count = sign == NULL ? text : sign + 1;
-    *stock = (gb_stock){.mix = NULL};
+    const char *example = job->mix_count > 0 ? job->mixes[0]->id : "bed/stiff-1-4";
+    const gb_mix *mix = NULL;
+    double bags = 0;
     if (sign != NULL)
-        stock->mix = job_mix(job, text, (size_t)(sign - text));
+        mix = job_mix(job, text, (size_t)(sign - text));
     else if (job->mix_count == 1)
-        stock->mix = job->mixes[0];
-    if (stock->mix == NULL) {
+        mix = job->mixes[0];
+    if (mix == NULL) {
         tell(gb_tr("gaugebox: --on-hand '%.*s': the job uses several mixes, or not that "
-                   "one; "
-                   "write which, as %s=6\n"),
-             text, job->mix_count > 0 ? job->mixes[0]->id : "bed/stiff-1-4");
+                   "one; write which, as %s=6\n"),
+             text, example);
         return false;
     }
-    if (gb_parse_number(count, &stock->bags) == GB_NO_FAULT && stock->bags >= 0 &&
-        stock->bags <= MOST_BAGS)
+    if (gb_parse_number(count, &bags) == GB_NO_FAULT && bags >= 0 && bags <= MOST_BAGS) {
+        *stock = (gb_stock){mix, bags};
         return true;
+    }
     tell(gb_tr("gaugebox: --on-hand '%.*s': write a count of bags from 0 to 1000000, as "
                "%s=6\n"),
-         text, stock->mix->id);
+         text, mix->id);
     return false;
 }
 

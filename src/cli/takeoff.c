@@ -28,9 +28,8 @@ static const struct argp_option OPTIONS[] = {
     {"prices", KEY_PRICES, N_("FILE"), 0,
      N_("the price book that both are bought from; with --against or --vary"), 0},
     {"sure", KEY_SURE, "50|80|90|95|99", 0,
-     N_("buy so much that it is enough with that chance in per cent; without it, what "
-        "the "
-        "batches take"),
+     N_("tell by mix how many bags are enough with that chance in per cent, and what one "
+        "more buys"),
      0},
     {0}};
 
@@ -68,6 +67,9 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
         if (in->prices != NULL && !compares(in))
             argp_error(state, gb_tr("--prices goes with --against or --vary; `gaugebox "
                                     "price` prices one job"));
+        if (in->sure.of_one > 0 && compares(in) && in->prices == NULL)
+            argp_error(state, gb_tr("--sure goes with a takeoff by itself, or with the "
+                                    "--prices of what is compared"));
         return 0;
     default:
         return ARGP_ERR_UNKNOWN;

@@ -32,6 +32,7 @@ static const struct {
     [GB_C_BED_THIN] = {GB_CAUTION, GB_LENGTH, PRACTICE},
     [GB_C_BED_THICK] = {GB_CAUTION, GB_LENGTH, PRACTICE},
     [GB_C_DEPTH_SPREAD] = {GB_CAUTION, GB_SHARE, PRACTICE},
+    [GB_C_BY_HAND] = {GB_NOTE, GB_KINDS, PRACTICE},
     [GB_C_NO_PACE] = {GB_NOTE, GB_KINDS, PRACTICE},
     [GB_C_SAND_TOO_WET] = {GB_STOP, GB_SHARE, PRACTICE},
     [GB_C_BUCKET_HEAVY] = {GB_CAUTION, GB_MASS, NIOSH},
@@ -253,6 +254,14 @@ bool gb_heaviest_bucket(const gb_job *job, const gb_mix_plan *mix,
     return worst.mass.kg > 0;
 }
 
+static void hand_caution(const gb_mix_plan *mix, gb_caution_list *to) {
+    bool by_hand =
+        mix->batching.batch_count > 0 && mix->batching.mixer->kind == GB_BARROW;
+    double whole = gb_round(gb_bags_used(mix), 1.0, GB_UP);
+    if (by_hand && whole > gb_most_by_hand())
+        gb_add_caution(to, GB_C_BY_HAND, whole, gb_most_by_hand());
+}
+
 /* What is lifted, and how well a shovel is known. */
 static void gauge_cautions(const gb_job *job, const gb_mix_plan *mix,
                            gb_caution_list *to) {
@@ -333,6 +342,7 @@ void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list
                        mix->recipe.water_least.kg / mix->recipe.sand.kg);
     if (mix->is_slurry)
         return;
+    hand_caution(mix, to);
     gauge_cautions(job, mix, to);
     if (b->batch_count == 0)
         no_batch_caution(mix, to);

@@ -159,8 +159,12 @@ gb_status gb_cut_slurry(gb_course *c, gb_arena *arena) {
         const gb_pot *pot = gb_pot_to_use(c->slurry, t, &cursor);
         if (pot == NULL || gb_beside(c->plan, t, GB_BED) != NULL)
             continue;
-        for (double at = 0; gb_under(at, t->units); at += pot->pieces)
-            add_slot(c, t, pot, at, gb_smaller(at + pot->pieces, t->units));
+        double at = 0;
+        while (gb_under(at, t->units)) {
+            double to = gb_smaller(at + pot->pieces, t->units);
+            add_slot(c, t, pot, at, to);
+            at = to;
+        }
     }
     return GB_OK;
 }

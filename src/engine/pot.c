@@ -45,6 +45,25 @@ static bool slower_than_life(const gb_take *take, double area_in_life) {
     return !isnan(area_in_life) && gb_over(take->area.m2 / area_in_life, 1.0);
 }
 
+/* Pots that may be mixed for a piece: a stretch of a landing or of a tread that one pot
+   does not outlive, one tread, two treads. */
+static gb_status fill_pots_of(const gb_mix_plan *mix, const gb_take *take,
+                              double area_in_life, gb_share moisture, gb_pot *list,
+                              size_t *n) {
+    bool few = take->units < MOST_TREADS;
+    gb_status status = GB_OK;
+    if (few || slower_than_life(take, area_in_life)) {
+        double part = 1.0;
+        status = stretch_of(take, area_in_life, &part);
+        if (status == GB_OK)
+            status = fill_pot(mix, take, part, area_in_life, moisture, &list[(*n)++]);
+    }
+    for (int treads = 1; !few && treads <= MOST_TREADS && status == GB_OK; treads++)
+        status =
+            fill_pot(mix, take, (double)treads, area_in_life, moisture, &list[(*n)++]);
+    return status;
+}
+
 gb_status gb_size_pots(const gb_job *job, const gb_mix_plan *mix, double m2_s,
                        gb_arena *arena, const gb_pot **pots, size_t *count) {
     gb_share moisture = gb_job_moisture(job);
@@ -54,26 +73,8 @@ gb_status gb_size_pots(const gb_job *job, const gb_mix_plan *mix, double m2_s,
     double area_in_life = m2_s * mix->life.s;
     size_t n = 0;
     gb_status status = GB_OK;
-    for (size_t i = 0; i < mix->need.take_count && status == GB_OK; i++) {
-        const gb_take *take = mix->need.takes[i];
-        if (take->units < MOST_TREADS) {
-            double part = 1.0;
-            status = stretch_of(take, area_in_life, &part);
-            if (status == GB_OK)
-                status = fill_pot(mix, take, part, area_in_life, moisture, &list[n++]);
-            continue;
-        }
-        if (slower_than_life(take, area_in_life)) {
-            double part = 1.0;
-            status = stretch_of(take, area_in_life, &part);
-            if (status == GB_OK)
-                status = fill_pot(mix, take, part, area_in_life, moisture, &list[n++]);
-        }
-        if (status == GB_OK)
-            status = fill_pot(mix, take, 1.0, area_in_life, moisture, &list[n++]);
-        if (status == GB_OK)
-            status = fill_pot(mix, take, MOST_TREADS, area_in_life, moisture, &list[n++]);
-    }
+    for (size_t i = 0; i < mix->need.take_count && status == GB_OK; i++)
+        status = fill_pots_of(mix, mix->need.takes[i], area_in_life, moisture, list, &n);
     if (status != GB_OK)
         return status;
     *pots = list;

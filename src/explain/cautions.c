@@ -95,6 +95,8 @@ const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
     case GB_C_LIFE_SHORT:
         return GB_WHY(x, "time", GB_DURATION, c->value, "mixing + bag_time",
                       GB_INPUTS(gb_why_wet_mixing(x, a), gb_why_bag_time(x, a)));
+    case GB_C_BY_HAND:
+        return gb_why_whole_bags(x, a);
     case GB_C_SCORED_THIN:
     case GB_C_DEPTH_SPREAD:
         return of_layer(x, a);
@@ -152,6 +154,8 @@ const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *a) {
     case GB_C_CARBON_BLACK:
     case GB_C_CHLORIDE:
         return gb_fact(x, "limit", GB_SHARE, c->limit, c->source);
+    case GB_C_BY_HAND:
+        return gb_fact(x, "limit", GB_PLAIN, c->limit, c->source);
     case GB_C_BUCKET_HEAVY:
         return gb_fact(x, "limit", GB_MASS, c->limit, c->source);
     case GB_C_WIND_BREAK:

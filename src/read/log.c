@@ -393,6 +393,10 @@ static const char *copied(reader *r, const char *text, const char *before,
     return copy;
 }
 
+static const char *last_lot(const reader *r) {
+    return r->count > 0 ? r->rows[r->count - 1].lot : NULL;
+}
+
 static void read_cell(void *user, size_t field, const char *text, size_t length) {
     reader *r = user;
     if (!r->head_read) {
@@ -435,8 +439,7 @@ static void read_cell(void *user, size_t field, const char *text, size_t length)
         read_air(r, field, text);
         break;
     case GB_LOG_LOT:
-        r->row.lot =
-            copied(r, text, r->count > 0 ? r->rows[r->count - 1].lot : NULL, "lot");
+        r->row.lot = copied(r, text, last_lot(r), "lot");
         break;
     case GB_LOG_REMARK:
         r->row.remark = copied(r, text, NULL, "remark");

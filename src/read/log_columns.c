@@ -1,7 +1,6 @@
 #include "read/log.h"
 #include "read/nearest.h"
 
-#include <ctype.h>
 #include <string.h>
 
 /* SI = (number - zero) * factor; exact, as in the table of units. */
@@ -30,13 +29,19 @@ static const struct {
 };
 enum { COUNT = sizeof COLUMNS / sizeof COLUMNS[0], LONGEST = 40 };
 
+static char plain_sign(char c) {
+    if (c >= 'A' && c <= 'Z')
+        return (char)(c - 'A' + 'a');
+    if (c == ' ')
+        return '_';
+    return c;
+}
+
 /* Letters of either size, blanks for _. */
 static void simplify(const char *name, char plain[LONGEST + 1]) {
     size_t n = 0;
-    while (*name == ' ')
-        name++;
-    for (; *name != '\0' && n < LONGEST; name++)
-        plain[n++] = *name == ' ' ? '_' : (char)tolower((unsigned char)*name);
+    for (name += strspn(name, " "); *name != '\0' && n < LONGEST; name++)
+        plain[n++] = plain_sign(*name);
     while (n > 0 && plain[n - 1] == '_')
         n--;
     plain[n] = '\0';

@@ -130,7 +130,7 @@ static const gb_stage_plan *stage_at(const gb_timetable *t, double at) {
 static void add_day(gb_builder *b, const gb_timetable *t, size_t *i) {
     size_t day = gb_day_of(&t->hours, t->loads[*i].in);
     const gb_stage_plan *stage = NULL;
-    const gb_mix_plan *mix = NULL;
+    const gb_load *told = NULL; /* whose mix stands above */
     const gb_about before = b->about;
     GB_ADD(b, DAY_NUMBER, gb_num("n", GB_SHOW_COUNT, (double)(day + 1)));
     for (; *i < t->load_count && gb_day_of(&t->hours, t->loads[*i].in) == day; ++*i) {
@@ -142,12 +142,12 @@ static void add_day(gb_builder *b, const gb_timetable *t, size_t *i) {
         b->about.work = now;
         if (now != stage && now != NULL) {
             GB_ADD(b, DAY_STAGE, gb_row_fig(b, "stage", stage_row(b, now->stage)));
-            mix = NULL;
+            told = NULL;
         }
         stage = now;
-        if (l->pot == NULL && l->mix != mix) {
+        if (l->pot == NULL && (told == NULL || l->mix != told->mix)) {
             add_mix(b, l->mix);
-            mix = l->mix;
+            told = l;
         }
         if (l->pot == NULL)
             add_batch(b, l);

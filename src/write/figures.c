@@ -89,7 +89,7 @@ static void show_duration(const gb_figure *f, gb_system system, gb_text *to) {
 
 static void show_clock(const gb_figure *f, gb_system system, gb_text *to) {
     (void)system;
-    int64_t minutes = llround(f->value / 60.0) % (24 * 60); /* past midnight */
+    int64_t minutes = llround(f->value / 60.0) % (24LL * 60); /* past midnight */
     gb_text_add_int(to, minutes / 60 / 10);
     gb_text_add_int(to, minutes / 60 % 10);
     gb_text_add(to, ":");

@@ -483,13 +483,14 @@ static void add_chances(gb_builder *b, const gb_need *need) {
     gb_row rows[MOST];
     size_t n = 0;
     double bags = gb_larger(1.0, gb_round(need->bags, 1.0, GB_DOWN));
-    for (; n < MOST; bags++) {
+    while (n < MOST) {
         gb_share share = gb_sureness(need, bags);
         b->about.bags = bags;
         rows[n++] = GB_MAKE(b, CHANCE, gb_num("whole", GB_SHOW_COUNT, bags),
                             gb_num_down("share", GB_SHOW_SHARE, share.of_one));
         if (share.of_one >= ALL_BUT_SURE)
             break;
+        bags += 1;
     }
     GB_ADD(b, NEED_CHANCES, gb_rows_fig(b, "chances", rows, n));
 }

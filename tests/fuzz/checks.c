@@ -190,6 +190,13 @@ static gb_plan shortened(const gb_plan *plan, gb_arena *arena) {
         for (size_t k = 0; k + 1 < MOST_WRITTEN; k++)
             list[k] = b->batches[k];
         list[MOST_WRITTEN - 1] = b->batches[b->batch_count - 1];
+        gb_stage_batches *one = gb_arena_take(arena, 1, sizeof *one);
+        fuzz_expect(one != NULL, "memory");
+        *one = b->stages[0];
+        one->first = 0;
+        one->count = MOST_WRITTEN;
+        b->stages = one;
+        b->stage_count = 1;
         b->batches = list;
         b->batch_count = MOST_WRITTEN;
     }
@@ -202,6 +209,42 @@ static bool is_short(const gb_plan *plan) {
         if (plan->mixes[i].batching.batch_count > MOST_EXPLAINED)
             return false;
     return true;
+}
+
+/* No batch outlives its day or its life, no pot waits through a break. */
+static void expect_days(const gb_timetable *t) {
+    for (size_t i = 0; i < t->load_count; i++) {
+        const gb_load *l = &t->loads[i];
+        fuzz_expect(l->in <= l->from && l->from <= l->to, "a load that runs backwards");
+        fuzz_expect(gb_day_of(&t->hours, l->in) == gb_day_of(&t->hours, l->to - 1),
+                    "a load that lies over night");
+        if (l->pot == NULL)
+            fuzz_expect(l->to <= l->dead + 1, "a batch that is placed dead");
+        else
+            fuzz_expect(l->to <= gb_window_to(&t->hours, l->in) + 1,
+                        "a pot that waits through a break");
+    }
+}
+
+/* The days of a job that tells what they need. */
+static void fuzz_days(fuzz_run *run, const gb_plan *plan, bool explained) {
+    enum { MOST_LOADS = 300 };
+    gb_timetable t;
+    gb_sheet sheet;
+    gb_diags diags;
+    gb_diags_init(&diags, &run->arena);
+    if (!gb_report_no_days(plan, &diags))
+        return;
+    fuzz_expect(gb_plan_days(plan, &run->arena, &t) == GB_OK, "a good job without days");
+    expect_days(&t);
+    if (t.load_count > MOST_LOADS)
+        return;
+    fuzz_expect(gb_day_sheet(plan, &t, (gb_style){plan->job->units, "en", explained},
+                             &run->arena, &sheet) == GB_OK,
+                "day sheet");
+    fuzz_sheet(run, &sheet);
+    if (explained)
+        fuzz_explanation(run, &sheet);
 }
 
 void fuzz_job(fuzz_run *run, const gb_job *job) {
@@ -223,6 +266,7 @@ void fuzz_job(fuzz_run *run, const gb_job *job) {
     fuzz_sheet(run, &sheet);
     fuzz_csv(run, &sheet);
     bool whole = is_short(&plan);
+    fuzz_days(run, &plan, whole);
     plan = shortened(&plan, &run->arena);
     fuzz_expect(gb_batch_sheet(&plan, (gb_style){job->units, "en", whole}, &run->arena,
                                &sheet) == GB_OK,

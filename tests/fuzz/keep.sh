@@ -35,6 +35,6 @@ keep() { # TARGET
         "$(cat "$here/corpus/$1"/* | wc -c) bytes"
 }
 
-for target in quantity job mix price hours; do
+for target in quantity job mix price hours log; do
     keep "$target"
 done

@@ -1,10 +1,10 @@
 #!/usr/bin/env bash
-# run.sh BUILD_FOLDER SECONDS: runs each fuzz target for a fifth of the seconds over its
+# run.sh BUILD_FOLDER SECONDS: runs each fuzz target for a sixth of the seconds over its
 # corpus and the project's own files, prints executions and coverage, and fails on any
 # finding. What it finds new stays in found/ of the build folder, where a finding runs
 # again as: cd BUILD_FOLDER && bin/fuzz_TARGET FILE
 set -u
-each=$(($2 / 5))
+each=$(($2 / 6))
 here=$(cd "$(dirname "$0")" && pwd)
 top=$(cd "$here/../.." && pwd)
 cd "$1" || exit 2
@@ -25,6 +25,7 @@ seed_all() {
     seed mix "$top"/mixes/*.cfg "$top"/tests/cli/*/mine/*.cfg
     seed price "$top"/examples/*/prices.cfg "$top"/tests/cli/*/{prices,book,other}.cfg
     seed hours "$top"/examples/*/weather.csv "$top"/tests/jobs/*/weather.csv
+    seed log "$top"/examples/*/log.csv
     seed quantity
     sed -n 's/.*= "\([^"]*\)".*/\1/p' "$top"/{examples,tests/jobs}/*/job.cfg | sort -u |
         split -l 1 --filter='head -c -1 >seeds/quantity/$FILE' - text-
@@ -47,7 +48,10 @@ words() { # KIND...
 run() { # TARGET KIND...
     local target=$1 status executions coverage
     shift
-    { if [ "$target" = hours ]; then columns; else words "$@"; fi; } | sort -u >"$target.dict"
+    case $target in
+    hours | log) columns "$target" ;;
+    *) words "$@" ;;
+    esac | sort -u >"$target.dict"
     LSAN_OPTIONS=print_suppressions=0 "bin/fuzz_$target" -max_total_time="$each" \
         -timeout=5 -rss_limit_mb=4096 -max_len=8192 -dict="$target.dict" \
         -print_final_stats=1 -artifact_prefix="found/$target/" \
@@ -62,10 +66,10 @@ run() { # TARGET KIND...
     fi
 }
 
-columns() {
-    sed -nE 's/^    \{("[a-z_]+"),.*/\1/p' "$top/src/read/hours_columns.c"
-    printf '"%s"\n' 'time,air_f,humidity_pct' '2026-05-12T07:00' '-05:00' ',' '\x0a' '9999' \
-        'x_' '\"'
+columns() { # TARGET
+    sed -nE 's/^    .*\{("[a-z_]+"),.*/\1/p' "$top/src/read/$1_columns.c"
+    printf '"%s"\n' 'time,air_f,humidity_pct' 'date,time,mix,batch,bags' '2026-05-12T07:00' \
+        '2026-05-12' '07:00' '-05:00' ',' '\x0a' '9999' 'x_' '\"' ' gal' ' x '
 }
 
 seed_all
@@ -74,4 +78,5 @@ run job job
 run mix mixes
 run price prices
 run hours prices
+run log job
 [ "$failed" = 0 ]

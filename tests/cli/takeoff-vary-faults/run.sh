@@ -23,3 +23,6 @@ many=()
 for i in $(seq 33); do many+=(--vary "bed depth +1/4in"); done
 "$GAUGEBOX" takeoff "$library" "${many[@]}"
 echo "exit $?"
+# How sure is told of one takeoff, or of what is bought.
+"$GAUGEBOX" takeoff "$library" --vary "bed depth +1/4in" --sure 90
+echo "exit $?"

@@ -98,6 +98,33 @@ Test(crew, which_mixer) {
 
 /* ---- paces ------------------------------------------------------------------------- */
 
+/* 12 bags of 0.66 ft3 in a barrow are none too many, an eighth more are; a paddle mixer
+   takes any. */
+Test(crew, many_bags_by_hand) {
+    const struct {
+        double bags;
+        gb_mixer_kind kind;
+        size_t told;
+    } ROWS[] = {{12, GB_BARROW, 0},
+                {12.125, GB_BARROW, 1},
+                {40, GB_BARROW, 1},
+                {40, GB_PADDLE, 0}};
+    for (size_t i = 0; i < ROWS_OF(ROWS); i++) {
+        gb_arena arena;
+        gb_plan plan;
+        fx_job f;
+        fx_open(&arena);
+        fx_empty(&f);
+        fx_volume(&f, &FX_BLEND, ROWS[i].bags * 0.66 * FT3);
+        f.job.crew.mixer =
+            (gb_mixer){.kind = ROWS[i].kind, .usable = {3 * FT3}, .most = {NAN}};
+        fx_plan(&f, &arena, &plan);
+        const gb_mix_plan *p = fx_of(&plan, FX_BLEND.id);
+        cr_expect(fx_cautions(p, GB_C_BY_HAND) == ROWS[i].told, "%g bags", ROWS[i].bags);
+        gb_arena_release(&arena);
+    }
+}
+
 Test(crew, pace_of_a_kind) {
     static const gb_layer_pace PACES[] = {
         {.kinds = 1u << GB_SLAB | 1u << GB_CORE, .pace = {NAN, NAN, 0.001, 1}},
