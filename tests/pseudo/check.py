@@ -34,6 +34,7 @@ COMMANDS = ["sheet", "day", "log", "remaining", "takeoff", "price", "steps", "mi
 KINDS_OF_FILE = ["job", "mixes", "materials", "stones", "prices"]
 LAYER_KINDS = set("bed slurry joint pointing slab core parge block volume "
                   "prism wedge stepped stair pier".split())
+MISSING_READINGS = {"NA", "nan"}  # as other programs write them
 
 
 def ids_in(folder):
@@ -339,7 +340,7 @@ def look_at_faults(what, text):
         line = re.sub(r": (?:[a-z0-9_-]+, )+[a-z0-9_-]+$", ":", line)  # known keys, uses
         line = re.sub(r"(?<=: )[a-z_]+ = ", "", without_quoted(line))
         line = without_theirs(line)
-        no_plain_words(what, line, LAYER_KINDS)
+        no_plain_words(what, line, LAYER_KINDS | MISSING_READINGS)
         seen("fault lines")
 
 
@@ -354,11 +355,12 @@ def checks():
 
 
 def cases():
-    """Own mixes and price books with faults, from the whole-program cases."""
+    """Own mixes, price books, logs and weather with faults, from the whole-program cases."""
     speaker = WORK / "bin/speaker"
     speaker.write_text(f'#!/bin/sh\nexec "{WORK}/{PROGRAM}" --lang xx "$@"\n')
     speaker.chmod(0o755)
-    for pattern in ("own-*", "price-*", "check-*", "five-*", "more-*", "mix-*"):
+    for pattern in ("own-*", "price-*", "check-*", "five-*", "more-*", "mix-*", "day-f*", "hours-f*",
+                    "log-f*"):
         for case in sorted((TOP / "tests/cli").glob(pattern)):
             empty = WORK / "cases" / case.name
             empty.mkdir(parents=True)

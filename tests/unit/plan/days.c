@@ -452,7 +452,7 @@ static void expect_laws(const fx_job *f, const gb_plan *plan, const gb_timetable
             cr_expect(in_one_window(&t->hours, l->in, l->to), "seed %u: pot %zu", seed,
                       i);
             cr_expect(l->in >= covered - 1, "seed %u: two pots at once", seed);
-            cr_expect(l->pot->fits_life == false || l->to <= l->dead + 1, "seed %u: pot dead",
+            cr_expect(l->to <= l->dead + 1 || !l->pot->fits_life, "seed %u: pot dead",
                       seed);
             covered = l->to;
             pieces += l->covers.to - l->covers.from;
