@@ -9,6 +9,9 @@
 
 /* Times are in seconds from the midnight before day 1; day d begins d * 24 h after it. */
 
+/* Times closer than this are one, in seconds: sums of them are not exact. */
+#define GB_SLACK_S 0.5
+
 /* A stretch of the day without a break. */
 typedef struct gb_window {
     double from, to;

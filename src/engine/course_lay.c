@@ -6,8 +6,6 @@
 
 /* ---- laying them into the days ----------------------------------------------------- */
 
-static const double SLACK_S = 0.5;
-
 double gb_work_of(const gb_slot *s) {
     return s->placing + s->coating;
 }
@@ -50,7 +48,7 @@ static outcome lay_first(gb_course *c, size_t b) {
         double needed = s->from + s->wait + u->from;
         u->ready = ready_for(c, b, needed);
         double wait = gb_larger(u->ready - needed, 0);
-        if (s->to + wait <= gb_window_to(c->hours, s->from) + SLACK_S) {
+        if (s->to + wait <= gb_window_to(c->hours, s->from) + GB_SLACK_S) {
             s->wait += wait;
             s->to += wait;
             return LAID;
@@ -63,7 +61,7 @@ static outcome lay_first(gb_course *c, size_t b) {
         if (!lay_slot(c, u->first, from))
             return NEVER;
         u->ready = ready_for(c, b, s->from);
-        if (u->ready <= s->from + SLACK_S)
+        if (u->ready <= s->from + GB_SLACK_S)
             return LAID;
         from = u->ready;
     }
@@ -77,8 +75,8 @@ static bool is_alive(const gb_course *c, gb_use *u, size_t last, double to) {
     double end = s->pot == NULL ? s->to : s->from + s->wait + to;
     u->done = end;
     double in = u->ready - gb_wet_mixing(c->mix->need.mix).s;
-    return end <= in + c->mix->life.s + SLACK_S &&
-           gb_day_of(c->hours, end - SLACK_S) == gb_day_of(c->hours, in);
+    return end <= in + c->mix->life.s + GB_SLACK_S &&
+           gb_day_of(c->hours, end - GB_SLACK_S) == gb_day_of(c->hours, in);
 }
 
 /* What a batch has left for a slot that the next one finishes; 0 when there is none, or

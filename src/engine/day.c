@@ -54,8 +54,6 @@ size_t gb_day_of(const gb_hours_of_day *hours, double at) {
 
 /* Half a second: what is told in minutes needs no finer clock, and sums of seconds are
    not exact. */
-static const double SLACK_S = 0.5;
-
 /* The window in which work at `at` is done, the next one when it lies in none. */
 static gb_window window_at(const gb_hours_of_day *hours, double at, size_t *index) {
     size_t day = gb_day_of(hours, at);
@@ -65,7 +63,7 @@ static gb_window window_at(const gb_hours_of_day *hours, double at, size_t *inde
             gb_window w = {midnight + hours->windows[i].from,
                            midnight + hours->windows[i].to};
             *index = i;
-            if (at < w.to - SLACK_S)
+            if (at < w.to - GB_SLACK_S)
                 return w;
         }
 }
@@ -76,7 +74,7 @@ double gb_fit(const gb_hours_of_day *hours, double from, double seconds) {
     for (size_t tried = 0; tried <= hours->count; tried++) {
         gb_window w = window_at(hours, from, &index);
         from = gb_larger(from, w.from);
-        if (from + seconds <= w.to + SLACK_S)
+        if (from + seconds <= w.to + GB_SLACK_S)
             return from;
         from = w.to;
     }
@@ -88,7 +86,7 @@ double gb_work_until(const gb_hours_of_day *hours, double from, double seconds) 
     for (;;) {
         gb_window w = window_at(hours, from, &index);
         from = gb_larger(from, w.from);
-        if (from + seconds <= w.to + SLACK_S)
+        if (from + seconds <= w.to + GB_SLACK_S)
             return from + seconds;
         seconds -= w.to - from;
         from = w.to;

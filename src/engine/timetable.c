@@ -65,8 +65,6 @@ static void add_pot_load(planner *p, const gb_course *c, const gb_slot *s) {
                   .dead = in + c->slurry->life.s};
 }
 
-static const double SLACK_S = 0.5;
-
 /* Both lists are in order; a batch comes before the pot of what it begins. */
 static void add_loads(planner *p, const gb_course *c, const gb_stage_batches *stage,
                       gb_stage_plan *sp) {
@@ -75,7 +73,7 @@ static void add_loads(planner *p, const gb_course *c, const gb_stage_batches *st
         const gb_slot *s = &c->slots[i];
         double in = s->to - (s->coating > 0 ? s->coating : s->placing);
         sp->time += gb_work_of(s);
-        while (b < c->use_count && c->uses[b].ready <= in + SLACK_S)
+        while (b < c->use_count && c->uses[b].ready <= in + GB_SLACK_S)
             add_batch_load(p, c, stage, b++);
         if (s->pot == NULL)
             continue;
