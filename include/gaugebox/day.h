@@ -58,7 +58,10 @@ typedef struct gb_load {
     gb_volume cut;     /* of a batch: its rest, which no tread takes in time; see below */
     double in;       /* first water: so long before `from` as it is mixed at the least */
     double from, to; /* placing it */
-    double dead;     /* in + life */
+    double extra;    /* bags of a batch beyond the plan; 0: it is the plan's */
+    const gb_stretch *stretches; /* that a batch sets */
+    size_t stretch_count;
+    double dead; /* in + life */
 } gb_load;
 
 /* Seconds of work by the crew's own rates; NaN where it states none. */
@@ -85,13 +88,20 @@ typedef struct gb_stage_plan {
     bool pot;
     double not_before;           /* it waits for this; 0: for nothing */
     const gb_mix_plan *wait_mix; /* whose hold that is; NULL: none */
-    const gb_hold *hold;         /* NULL: the usual one of joints */
+    const gb_hold *hold;         /* NULL: the usual one */
     double from, to;
     size_t batches, pots;
     gb_mass wet; /* of all of it */
     double time; /* to place it, breaks taken out */
     gb_labour labour;
 } gb_stage_plan;
+
+/* Batches with which a stage fits that did not. */
+typedef struct gb_smaller_batches {
+    gb_volume usable; /* to be stated of that mixer; 0: none was found */
+    const gb_mixer *mixer;
+    double bags; /* a batch */
+} gb_smaller_batches;
 
 typedef struct gb_timetable {
     gb_hours_of_day hours;
@@ -102,10 +112,12 @@ typedef struct gb_timetable {
     size_t days;        /* from the first to the last with work */
     size_t days_worked; /* of those, with a batch or a pot */
     size_t cleanings;   /* the end of each of them, and before another mix in a mixer */
+    gb_smaller_batches smaller; /* with which the first stage without room would fit */
 } gb_timetable;
 
-/* Joints wait so long for a bed whose mix says nothing of it: 36 h (common practice). */
-gb_duration gb_usual_joint_hold(void);
+/* A stage waits so long for the one before it whose mix says nothing of it: joints 36 h
+   for their bed, cores 24 h for their block (common practice); 0 for other stages. */
+gb_duration gb_usual_hold(gb_stage stage);
 
 /* The pot that is mixed for a slurry: the largest that is covered within its life, else
    the first; NULL when the mix has none for this take. The search begins at *cursor and
@@ -124,6 +136,12 @@ unsigned gb_kinds_without_pace(const gb_plan *plan);
    GB_NOT_POSITIVE without a start; GB_NO_MEMORY. */
 gb_status gb_plan_days(const gb_plan *plan, gb_arena *arena,
                        gb_timetable *table) GB_MUST_USE;
+
+/* The largest batches of that mix, smaller than now, with which a stage that found no
+   room is planned, by trying. *found is all zero when there are none, or nothing to find.
+   GB_NO_MEMORY. */
+gb_status gb_find_smaller(const gb_plan *plan, const gb_stage_plan *stage,
+                          gb_arena *arena, gb_smaller_batches *found) GB_MUST_USE;
 
 /* ---- water ------------------------------------------------------------------------- */
 

@@ -31,6 +31,10 @@ static gb_status plan_days(gb_run *run, const input *in) {
     if (!gb_run_plan(run, in->job, &job, &plan) || !gb_report_no_days(&plan, &run->diags))
         return GB_OK; /* the faults are in the run */
     gb_status status = gb_plan_days(&plan, &run->arena, &table);
+    for (size_t i = 0; status == GB_OK && i < table.stage_count; i++)
+        if (table.stages[i].unplanned == GB_NO_ROOM)
+            status =
+                gb_find_smaller(&plan, &table.stages[i], &run->arena, &table.smaller);
     if (status == GB_OK)
         status = gb_day_sheet(&plan, &table, gb_run_style(&in->common, job.units),
                               &run->arena, &sheet);

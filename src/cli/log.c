@@ -67,6 +67,10 @@ static void check_end(const input *in, struct argp_state *state) {
         argp_error(state,
                    gb_tr("add writes the log alone; it has no --format, --output or "
                          "--explain"));
+    if (in->add && in->entry.cells[GB_LOG_DATE] != NULL &&
+        in->entry.cells[GB_LOG_TIME] == NULL)
+        argp_error(state, gb_tr("--date without --time: the clock shows the time of "
+                                "today; write when first water went in"));
 }
 
 static error_t parse(int key, char *arg, struct argp_state *state) {

@@ -6,6 +6,16 @@
 
 /* ---- laying them into the days ----------------------------------------------------- */
 
+double gb_covering_of(const gb_course *c, const gb_slot *s) {
+    if (s->coating > 0)
+        return s->coating;
+    double stones = s->covers.to - s->covers.from;
+    if (s->pot == NULL || s->pot->pieces < 1.0)
+        return s->placing;
+    double one = s->placing / gb_larger(stones, 1.0);
+    return s->placing - one + gb_smaller(one, c->slurry->life.s / 2);
+}
+
 double gb_work_of(const gb_slot *s) {
     return s->placing + s->coating;
 }
@@ -38,6 +48,13 @@ static double ready_for(const gb_course *c, size_t use_index, double needed) {
     return gb_larger(needed, from + mixing);
 }
 
+/* True when a batch lives until the stones that it begins are covered. */
+static bool lives_until(const gb_course *c, const gb_use *u, double end) {
+    double in = u->ready - gb_wet_mixing(c->mix->need.mix).s;
+    return end <= in + c->mix->life.s + GB_SLACK_S &&
+           gb_day_of(c->hours, end - GB_SLACK_S) == gb_day_of(c->hours, in);
+}
+
 typedef enum outcome { LAID, AGAIN, AGAIN_BEFORE, NEVER } outcome;
 
 /* The first slot of a batch, so that the batch is ready for it. */
@@ -48,7 +65,10 @@ static outcome lay_first(gb_course *c, size_t b) {
         double needed = s->from + s->wait + u->from;
         u->ready = ready_for(c, b, needed);
         double wait = gb_larger(u->ready - needed, 0);
-        if (s->to + wait <= gb_window_to(c->hours, s->from) + GB_SLACK_S) {
+        bool fits = s->to + wait <= gb_window_to(c->hours, s->from) + GB_SLACK_S;
+        for (size_t k = b; fits && k > 0 && c->uses[k - 1].last == u->first; k--)
+            fits = s->pot == NULL || lives_until(c, &c->uses[k - 1], s->to + wait);
+        if (fits) {
             s->wait += wait;
             s->to += wait;
             return LAID;
@@ -68,44 +88,35 @@ static outcome lay_first(gb_course *c, size_t b) {
     return NEVER;
 }
 
-/* True when what a batch places of its slots up to `last` is placed on its day and before
-   it is dead. */
+/* Whether it does with its slots up to `last`, of which it places seconds up to `to`: the
+   next batch may finish that slot, and a stone is set on both. */
 static bool is_alive(const gb_course *c, gb_use *u, size_t last, double to) {
     const gb_slot *s = &c->slots[last];
-    double end = s->pot == NULL ? s->to : s->from + s->wait + to;
-    u->done = end;
-    double in = u->ready - gb_wet_mixing(c->mix->need.mix).s;
-    return end <= in + c->mix->life.s + GB_SLACK_S &&
-           gb_day_of(c->hours, end - GB_SLACK_S) == gb_day_of(c->hours, in);
+    u->done = s->pot == NULL ? s->to : s->from + s->wait + to;
+    return lives_until(c, u, s->to);
 }
 
-/* What a batch has left for a slot that the next one finishes; 0 when there is none, or
-   when it sets nothing else. */
-static double rest_of(const gb_course *c, size_t b) {
-    const gb_use *u = &c->uses[b];
-    bool shared = b + 1 < c->use_count && c->uses[b + 1].first == u->last &&
-                  c->uses[b + 1].from > 0;
-    if (!shared || u->last == u->first)
-        return 0;
-    const gb_slot *s = &c->slots[u->last];
-    return u->to / s->placing * (s->covers.to - s->covers.from) * s->take->each.m3 *
-           (1.0 + c->mix->need.waste.of_one);
-}
-
-/* Throws that rest away where the waste of the stage allows for it; the next batch begins
-   the slot afresh. */
+/* Throws away what a batch has for a slot that it would leave half-way, unless it sets
+   nothing else: the next batches owe it, and begin that slot afresh. */
 static bool cut_rest(gb_course *c, size_t b) {
     gb_use *u = &c->uses[b];
-    double rest = rest_of(c, b);
-    if (!(rest > 0) || gb_over(rest / c->spare.m3, 1.0))
+    gb_slot *left = &c->slots[u->last];
+    bool within = left->pot != NULL && u->last > u->first && gb_leaves_rest(c, u) &&
+                  (b + 1 < c->use_room);
+    if (!within)
         return false;
-    c->spare.m3 -= rest;
-    u->cut.m3 = rest;
+    double rest = u->to / left->placing * gb_volume_of(left).m3;
+    double set = u->net.m3 + u->taken.m3 - rest;
+    u->cut.m3 = gb_smaller(rest * (1 + c->mix->need.waste.of_one), u->made.m3 - set);
+    u->net.m3 -= rest;
+    c->owed.m3 += rest;
+    left->not_before = 0;
     u->last--;
     const gb_slot *last = &c->slots[u->last];
     u->to = last->placing;
     u->done = last->from + last->wait + last->placing;
-    c->uses[b + 1].from = 0;
+    if (b + 1 == c->use_count)
+        c->uses[c->use_count++] = (gb_use){.bags = 1};
     return true;
 }
 
@@ -119,12 +130,18 @@ static outcome lay_batch(gb_course *c, size_t b) {
             return NEVER;
     if (is_alive(c, u, u->last, u->to))
         return LAID;
-    if (rest_of(c, b) > 0 && is_alive(c, u, u->last - 1, c->slots[u->last - 1].placing) &&
-        cut_rest(c, b))
+    if (u->last > u->first && gb_leaves_rest(c, u) &&
+        is_alive(c, u, u->last - 1, c->slots[u->last - 1].placing) && cut_rest(c, b))
         return LAID;
     gb_slot *s = &c->slots[u->first];
     s->not_before = gb_next_window(c->hours, s->from);
     return u->from > 0 ? AGAIN_BEFORE : AGAIN;
+}
+
+/* What it took of what is owed, for the batch before is laid again. */
+static void give_back(gb_course *c, size_t b) {
+    c->owed.m3 += c->uses[b].taken.m3;
+    c->uses[b].taken.m3 = 0;
 }
 
 /* A batch that does not fit is tried behind the next break; one that finishes what the
@@ -133,6 +150,8 @@ static outcome lay_batch(gb_course *c, size_t b) {
 bool gb_lay_batches(gb_course *c) {
     size_t most = 8 * (c->hours->count + 1);
     for (size_t b = 0; b < c->use_count;) {
+        if (!gb_take_slots(c, b))
+            break;
         outcome o = lay_batch(c, b);
         c->failed = b;
         if (o == LAID) {
@@ -141,9 +160,10 @@ bool gb_lay_batches(gb_course *c) {
         }
         if (o == NEVER || ++c->uses[b].tried > most)
             return false;
-        b -= o == AGAIN_BEFORE && !cut_rest(c, b - 1);
+        if (o == AGAIN_BEFORE && !cut_rest(c, b - 1))
+            give_back(c, b--);
     }
-    return true;
+    return !(c->owed.m3 > GB_LEAST_OWED_M3);
 }
 
 bool gb_lay_pots(gb_course *c) {

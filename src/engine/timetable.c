@@ -4,8 +4,19 @@
 
 #include <math.h>
 
-gb_duration gb_usual_joint_hold(void) {
-    return (gb_duration){36 * 3600.0};
+/* Where a mix states no hold. */
+static const struct {
+    gb_stage of, to;
+    double hours;
+} USUAL_HOLDS[] = {{GB_BLOCK_STAGE, GB_CORE_STAGE, 24},
+                   {GB_SETTING_STAGE, GB_JOINT_STAGE, 36}};
+enum { USUAL_COUNT = sizeof USUAL_HOLDS / sizeof USUAL_HOLDS[0] };
+
+gb_duration gb_usual_hold(gb_stage stage) {
+    for (size_t i = 0; i < USUAL_COUNT; i++)
+        if (USUAL_HOLDS[i].to == stage)
+            return (gb_duration){USUAL_HOLDS[i].hours * 3600.0};
+    return (gb_duration){0};
 }
 
 unsigned gb_kinds_without_pace(const gb_plan *plan) {
@@ -37,22 +48,43 @@ typedef struct planner {
     } waits[GB_STAGES]; /* what each stage waits for */
 } planner;
 
-static void add_batch_load(planner *p, const gb_course *c, const gb_stage_batches *stage,
-                           size_t b) {
+/* What a batch sets, piece after piece. */
+static const gb_stretch *stretches_of(planner *p, const gb_course *c, const gb_use *u,
+                                      size_t *count) {
+    gb_stretch *list = gb_arena_take(p->arena, u->last - u->first + 1, sizeof *list);
+    *count = 0;
+    for (size_t i = u->first; list != NULL && i <= u->last; i++) {
+        const gb_slot *s = &c->slots[i];
+        double length = s->covers.to - s->covers.from;
+        double skipped = i == u->first ? u->from / s->placing : 0;
+        double done = i == u->last ? u->to / s->placing : 1;
+        if (*count == 0 || list[*count - 1].take != s->take)
+            list[(*count)++] =
+                (gb_stretch){s->take, s->covers.from + skipped * length, 0};
+        list[*count - 1].to = done < 1 ? s->covers.from + done * length : s->covers.to;
+    }
+    return list;
+}
+
+static gb_status add_batch_load(planner *p, const gb_course *c,
+                                const gb_stage_batches *stage, size_t b) {
     const gb_use *u = &c->uses[b];
     double in = u->ready - gb_wet_mixing(c->mix->need.mix).s;
-    p->loads[p->table.load_count++] = (gb_load){.mix = c->mix,
-                                                .number = stage->first + b,
-                                                .cut = u->cut,
-                                                .in = in,
-                                                .from = u->ready,
-                                                .to = u->done,
-                                                .dead = in + c->mix->life.s};
+    gb_load *l = &p->loads[p->table.load_count++];
+    *l = (gb_load){.mix = c->mix,
+                   .number = stage->first + b,
+                   .extra = u->bags,
+                   .cut = u->cut,
+                   .in = in,
+                   .from = u->ready,
+                   .to = u->done,
+                   .dead = in + c->mix->life.s};
+    l->stretches = stretches_of(p, c, u, &l->stretch_count);
+    return l->stretches == NULL ? GB_NO_MEMORY : GB_OK;
 }
 
 static void add_pot_load(planner *p, const gb_course *c, const gb_slot *s) {
-    double takes = s->coating > 0 ? s->coating : s->placing;
-    double in = s->to - takes;
+    double in = s->to - gb_covering_of(c, s);
     size_t *number = &p->pots[c->slurry - p->plan->mixes];
     p->loads[p->table.load_count++] =
         (gb_load){.mix = c->slurry,
@@ -66,15 +98,16 @@ static void add_pot_load(planner *p, const gb_course *c, const gb_slot *s) {
 }
 
 /* Both lists are in order; a batch comes before the pot of what it begins. */
-static void add_loads(planner *p, const gb_course *c, const gb_stage_batches *stage,
-                      gb_stage_plan *sp) {
+static gb_status add_loads(planner *p, const gb_course *c, const gb_stage_batches *stage,
+                           gb_stage_plan *sp) {
     size_t b = 0;
+    gb_status status = GB_OK;
     for (size_t i = 0; i < c->slot_count; i++) {
         const gb_slot *s = &c->slots[i];
-        double in = s->to - (s->coating > 0 ? s->coating : s->placing);
+        double in = s->to - gb_covering_of(c, s);
         sp->time += gb_work_of(s);
-        while (b < c->use_count && c->uses[b].ready <= in + GB_SLACK_S)
-            add_batch_load(p, c, stage, b++);
+        while (status == GB_OK && b < c->use_count && c->uses[b].ready <= in + GB_SLACK_S)
+            status = add_batch_load(p, c, stage, b++);
         if (s->pot == NULL)
             continue;
         add_pot_load(p, c, s);
@@ -82,31 +115,34 @@ static void add_loads(planner *p, const gb_course *c, const gb_stage_batches *st
         sp->wet.kg += s->pot->bags * (s->covers.to - s->covers.from) / s->pot->pieces *
                       (c->slurry->recipe.dry.kg + c->slurry->recipe.water_usual.kg);
     }
-    while (b < c->use_count)
-        add_batch_load(p, c, stage, b++);
+    while (status == GB_OK && b < c->use_count)
+        status = add_batch_load(p, c, stage, b++);
+    return status;
+}
+
+static void wait_until(planner *p, gb_stage stage, double until, const gb_mix_plan *mix,
+                       const gb_hold *hold) {
+    if (until <= p->waits[stage].at)
+        return;
+    p->waits[stage].at = until;
+    p->waits[stage].mix = mix;
+    p->waits[stage].hold = hold;
 }
 
 /* What comes after a mix in the trade's order waits for its holds. */
 static void wait_for(planner *p, const gb_mix_plan *mix, gb_stage stage, double end) {
     const gb_mix *m = mix->need.mix;
-    bool joints = false;
-    for (size_t i = 0; i < m->hold_count; i++)
-        for (gb_stage q = stage + 1; q < GB_STAGES; q++) {
-            if (!(m->holds[i].before >> q & 1))
-                continue;
-            joints = joints || q == GB_JOINT_STAGE;
-            if (end + m->holds[i].least.s > p->waits[q].at) {
-                p->waits[q].at = end + m->holds[i].least.s;
-                p->waits[q].mix = mix;
-                p->waits[q].hold = &m->holds[i];
-            }
-        }
-    double usual = end + gb_usual_joint_hold().s;
-    if (stage == GB_SETTING_STAGE && !joints && usual > p->waits[GB_JOINT_STAGE].at) {
-        p->waits[GB_JOINT_STAGE].at = usual;
-        p->waits[GB_JOINT_STAGE].mix = mix;
-        p->waits[GB_JOINT_STAGE].hold = NULL;
+    unsigned stated = 0;
+    for (size_t i = 0; i < m->hold_count; i++) {
+        stated |= m->holds[i].before;
+        for (gb_stage q = stage + 1; q < GB_STAGES; q++)
+            if (m->holds[i].before >> q & 1)
+                wait_until(p, q, end + m->holds[i].least.s, mix, &m->holds[i]);
     }
+    for (size_t i = 0; i < USUAL_COUNT; i++)
+        if (USUAL_HOLDS[i].of == stage && !(stated >> USUAL_HOLDS[i].to & 1))
+            wait_until(p, USUAL_HOLDS[i].to, end + USUAL_HOLDS[i].hours * 3600.0, mix,
+                       NULL);
 }
 
 /* Another mix in the same mixer, on the same day, finds it cleaned. */
@@ -144,7 +180,9 @@ static gb_status run_course(planner *p, gb_stage_plan *sp, gb_course *c,
         refuse(sp, c, stage);
         return GB_OK;
     }
-    add_loads(p, c, stage, sp);
+    status = add_loads(p, c, stage, sp);
+    if (status != GB_OK)
+        return status;
     if (!(sp->to > 0))
         sp->from = c->slots[0].from;
     p->free = sp->to = c->slots[c->slot_count - 1].to;
@@ -236,7 +274,9 @@ static gb_status make_room(planner *p) {
     size_t cursor = 0;
     for (size_t i = 0; i < p->plan->mix_count; i++) {
         const gb_mix_plan *m = &p->plan->mixes[i];
-        room += m->is_slurry ? 0 : m->batching.batch_count;
+        if (!m->is_slurry)
+            room += m->batching.batch_count + gb_most_extra(m->batching.batch_count) +
+                    GB_STAGES * gb_most_extra(0);
         for (size_t k = 0; m->is_slurry && k < m->need.take_count; k++)
             room += gb_cells_of(m->need.takes[k],
                                 gb_pot_to_use(m, m->need.takes[k], &cursor));

@@ -330,6 +330,8 @@ const gb_why *gb_why_bags(gb_explainer *x, const gb_about *a) {
     case GB_ONE_BAG:
         return gb_fact(x, "bags", GB_PLAIN, 1, N_("one bag"));
     case GB_ONE_BATCH:
+        if (a->load != NULL && a->load->extra > 0)
+            return gb_why_extra_bags(x, a);
         return batch_bags(x, a, a->batch);
     case GB_HALF_BATCH:
         return half_batch(x, a);
@@ -449,12 +451,18 @@ const gb_why *gb_why_from(gb_explainer *x, const gb_about *a) {
     if (is_pot(a))
         return gb_fact(x, "from", GB_PLAIN, a->stretch->from,
                        N_("where the pot before it ended"));
+    if (a->load != NULL)
+        return gb_fact(x, "from", GB_PLAIN, a->stretch->from,
+                       N_("where the batch before it ended, or its last whole stone"));
     return start_of(x, a, a->batch, a->stretch);
 }
 
 const gb_why *gb_why_to(gb_explainer *x, const gb_about *a) {
     if (is_pot(a))
         return pot_end(x, a->stretch->to);
+    if (a->load != NULL)
+        return gb_fact(x, "to", GB_PLAIN, a->stretch->to,
+                       N_("what its bags make, without a rest that is thrown away"));
     return end_of(x, a, a->batch, a->stretch);
 }
 

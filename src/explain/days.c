@@ -125,15 +125,35 @@ const gb_why *gb_why_load_dead(gb_explainer *x, const gb_about *a) {
 }
 
 /* How long the pot's part of the stone takes. */
-const gb_why *gb_why_covering(gb_explainer *x, const gb_about *a) {
+static const gb_why *setting(gb_explainer *x, const gb_about *a, const char *name,
+                             double seconds) {
     const gb_stretch *s = &a->load->covers;
     const gb_piece *piece = s->take->piece;
+    return GB_WHY(x, name, GB_DURATION, seconds, "part * bedded / pace",
+                  GB_INPUTS(gb_fact(x, "part", GB_PLAIN, s->to - s->from,
+                                    N_("of a piece, or so many of them, for each pot")),
+                            gb_why_bedded(x, piece),
+                            gb_why_area_pace(x, a->plan->job, GB_SLURRY)),
+                  .of = piece->name);
+}
+
+const gb_why *gb_why_covering(gb_explainer *x, const gb_about *a) {
+    const gb_stretch *s = &a->load->covers;
+    double part = s->to - s->from;
+    double covering = a->load->to - a->load->in;
+    double all = part * s->take->area.m2 / a->plan->rates[GB_SLURRY].m2_s;
+    if (fabs(all - covering) < 1)
+        return setting(x, a, "covering", covering);
+    bool heat = a->mix->life.s != a->mix->need.mix->life.s;
     return GB_WHY(
-        x, "covering", GB_DURATION, a->load->to - a->load->in, "part * bedded / pace",
-        GB_INPUTS(gb_fact(x, "part", GB_PLAIN, s->to - s->from,
-                          N_("of a piece, or so many of them, for each pot")),
-                  gb_why_bedded(x, piece), gb_why_area_pace(x, a->plan->job, GB_SLURRY)),
-        .of = piece->name);
+        x, "covering", GB_DURATION, covering,
+        heat ? "setting - setting / larger(stones, 1) + life_in_heat / 2"
+             : "setting - setting / larger(stones, 1) + life / 2",
+        GB_INPUTS(setting(x, a, "setting", all),
+                  gb_fact(x, "stones", GB_PLAIN, part, N_("that the pot is for")),
+                  gb_why_life(x, a)),
+        .source = N_("the back is brushed last of all, at half the life of the pot: "
+                     "common practice"));
 }
 
 const gb_why *gb_why_load_end(gb_explainer *x, const gb_about *a) {
@@ -154,6 +174,22 @@ const gb_why *gb_why_load_cut(gb_explainer *x, const gb_about *a) {
                       "a landing"));
 }
 
+const gb_why *gb_why_extra_bags(gb_explainer *x, const gb_about *a) {
+    return gb_fact(x, "bags", GB_PLAIN, a->load->extra,
+                   N_("for what was thrown away and did not go into the waste of other "
+                      "batches"));
+}
+
+const gb_why *gb_why_smaller_bags(gb_explainer *x, const gb_about *a) {
+    return gb_fact(x, "bags", GB_PLAIN, a->table->smaller.bags,
+                   N_("the largest batch with which this stage fits, found by trying"));
+}
+
+const gb_why *gb_why_smaller_usable(gb_explainer *x, const gb_about *a) {
+    return gb_fact(x, "usable", GB_VOLUME, a->table->smaller.usable.m3,
+                   N_("what so many bags make, up to the next 0.01 ft3 or 0.1 L"));
+}
+
 /* ---- waiting ----------------------------------------------------------------------- */
 
 static const gb_why *hold_least(gb_explainer *x, const gb_about *a) {
@@ -164,8 +200,9 @@ static const gb_why *hold_least(gb_explainer *x, const gb_about *a) {
 const gb_why *gb_why_wait_least(gb_explainer *x, const gb_about *a) {
     if (a->work->hold != NULL)
         return hold_least(x, a);
-    return gb_fact(x, "hold", GB_DURATION, gb_usual_joint_hold().s,
-                   N_("joints after their bed: common practice"));
+    return gb_fact(x, "hold", GB_DURATION, gb_usual_hold(a->work->stage).s,
+                   N_("joints 36 h after their bed, cores 24 h after their block, where "
+                      "the mix states no hold: common practice"));
 }
 
 /* Of the stage that waits; the moment in seconds from the midnight before day 1. */

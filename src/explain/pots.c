@@ -29,7 +29,8 @@ static const gb_why *stretch(gb_explainer *x, const gb_about *a) {
 }
 
 const gb_why *gb_why_pot_pieces(gb_explainer *x, const gb_about *a) {
-    if (a->pot->take->units < 2.0 || a->pot->pieces < 1.0)
+    bool landing = a->pot->take->piece->kind == GB_LANDING;
+    if (landing && (a->pot->take->units < 2.0 || a->pot->pieces < 1.0))
         return stretch(x, a);
     return gb_fact(x, "pieces", GB_PLAIN, a->pot->pieces,
                    N_("a pot is mixed for one tread or two: common practice"));

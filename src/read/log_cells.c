@@ -220,6 +220,12 @@ static void read_sets(gb_log_reader *r, const char *text, size_t length) {
     }
 }
 
+/* "1 1/4" is meant as one and a quarter, and would be read as two depths. */
+static bool is_torn_apart(const char *before, const char *at) {
+    bool whole = before != NULL && strspn(before, "0123456789") == strlen(before);
+    return whole && strchr(at, '/') != NULL && strchr(at, '-') == NULL;
+}
+
 /* "1-1/4 1-3/8 1.5": blanks between them. */
 static void read_depths(gb_log_reader *r, size_t field, const char *text, size_t length) {
     static const double MOST_M = 3.048;
@@ -227,12 +233,18 @@ static void read_depths(gb_log_reader *r, size_t field, const char *text, size_t
     char *copy = scratch_copy(r, scratch, text, length);
     if (copy == NULL)
         return;
+    const char *before = NULL;
     for (char *at = copy + strspn(copy, " "); *at != '\0';) {
         char *end = at + strcspn(at, " ");
         char *next = *end == '\0' ? end : end + 1 + strspn(end + 1, " ");
         *end = '\0';
         double depth = 0;
         bool read = read_amount(at, &depth);
+        if (is_torn_apart(before, at))
+            GB_REFUSE(r, "'%s' has '%s %.*s': two depths, or one? write one as %s-%.*s",
+                      r->head->names[field], before, gb_cut(at, SHOWN), at, before,
+                      gb_cut(at, SHOWN), at);
+        before = at;
         double m = depth * r->factor[field];
         if (!read || !(m > 0) || m > MOST_M)
             GB_REFUSE(

@@ -33,6 +33,31 @@ static gb_row stage_row(gb_builder *b, gb_stage stage) {
 
 /* ---- head -------------------------------------------------------------------------- */
 
+/* What stops the work, mix by mix; the batch sheets say the rest. */
+static void add_stops(gb_builder *b, const gb_plan *plan) {
+    const gb_about before = b->about;
+    size_t cautions = 0;
+    for (size_t i = 0; i < plan->mix_count; i++) {
+        const gb_mix_plan *p = &plan->mixes[i];
+        bool named = false;
+        for (size_t k = 0; k < p->cautions.count; k++) {
+            const gb_cautions one = {&p->cautions.list[k], 1};
+            cautions += one.list->severity == GB_CAUTION;
+            if (one.list->severity != GB_STOP)
+                continue;
+            b->about.mix = p;
+            if (!named)
+                GB_ADD(b, DAY_MIX, gb_words_fig(b, "title", &p->need.mix->title),
+                       gb_txt("id", p->need.mix->id));
+            named = true;
+            gb_add_cautions(b, &one, p->stuff);
+        }
+    }
+    b->about = before;
+    if (cautions > 0)
+        GB_ADD_BARE(b, DAY_CAUTIONS);
+}
+
 static void add_head(gb_builder *b, const gb_plan *plan, const gb_timetable *t) {
     const gb_crew *c = &plan->job->crew;
     const gb_hours_of_day *h = &t->hours;
@@ -51,6 +76,9 @@ static void add_head(gb_builder *b, const gb_plan *plan, const gb_timetable *t) 
            gb_num("potting", GB_SHOW_DURATION, gb_potting_time(c).s),
            gb_num("cleaning", GB_SHOW_DURATION, gb_cleaning_time(c).s));
     GB_ADD_BARE(b, DAY_NOTE);
+    add_stops(b, plan);
+    if (t->days > 1)
+        GB_ADD_BARE(b, DAY_WEATHER);
     gb_end_block(b);
 }
 
@@ -67,7 +95,7 @@ static void add_wait(gb_builder *b, const gb_stage_plan *s) {
     gb_figure mix = gb_words_fig(b, "mix", &s->wait_mix->need.mix->title);
     if (s->hold == NULL)
         GB_ADD(b, DAY_WAIT_JOINTS, stage, day, clock, mix,
-               gb_num("least", GB_SHOW_DURATION, gb_usual_joint_hold().s));
+               gb_num("least", GB_SHOW_DURATION, gb_usual_hold(s->stage).s));
     else
         GB_ADD(b, DAY_WAIT, stage, day, clock, mix,
                gb_words_fig(b, "what", &s->hold->what),
@@ -82,7 +110,11 @@ static gb_figure day_fig(const gb_builder *b, const gb_load *l) {
 
 static void add_batch(gb_builder *b, const gb_load *l) {
     const gb_batching *k = &l->mix->batching;
-    const gb_batch *batch = &k->batches[l->number];
+    gb_batch batch = {.bags = l->extra};
+    if (!(l->extra > 0))
+        batch = k->batches[l->number];
+    batch.stretches = l->stretches;
+    batch.stretch_count = l->stretch_count;
     b->about.amount = GB_ONE_BATCH;
     b->about.batch = l->number;
     gb_figure in = clock_fig(b, "in", l->in, l->in);
@@ -91,9 +123,14 @@ static void add_batch(gb_builder *b, const gb_load *l) {
     gb_figure total = gb_num("total", GB_SHOW_COUNT, (double)k->batch_count);
     gb_figure begin = clock_fig(b, "begin", l->from, l->in);
     gb_figure end = clock_fig(b, "end", l->to, l->in);
-    GB_ADD(b, DAY_BATCH, day_fig(b, l), gb_txt("mix", l->mix->need.mix->id), in, dead, n,
-           total, gb_bags_fig(b, "bags", batch->bags), gb_covers_fig(b, batch), begin,
-           end);
+    gb_figure mix = gb_txt("mix", l->mix->need.mix->id);
+    gb_figure bags = gb_bags_fig(b, "bags", batch.bags);
+    if (l->extra > 0)
+        GB_ADD(b, DAY_EXTRA, day_fig(b, l), mix, in, dead, bags, gb_covers_fig(b, &batch),
+               begin, end);
+    else
+        GB_ADD(b, DAY_BATCH, day_fig(b, l), mix, in, dead, n, total, bags,
+               gb_covers_fig(b, &batch), begin, end);
     if (l->cut.m3 > 0)
         GB_ADD(b, DAY_CUT, gb_num("volume", GB_SHOW_VOLUME, l->cut.m3));
 }
@@ -177,6 +214,17 @@ static void add_unplanned(gb_builder *b, const gb_stage_plan *s) {
         GB_ADD(b, DAY_NOT_REACHED, stage);
 }
 
+/* What would help it. */
+static void add_smaller(gb_builder *b, const gb_timetable *t) {
+    const gb_smaller_batches *s = &t->smaller;
+    gb_figure bags = gb_num("bags", GB_SHOW_RATIO, s->bags);
+    gb_figure usable = gb_num("usable", GB_SHOW_VOLUME, s->usable.m3);
+    if (s->mixer->name != NULL)
+        GB_ADD(b, DAY_SMALLER_IN, bags, usable, gb_txt("mixer", s->mixer->name));
+    else
+        GB_ADD(b, DAY_SMALLER, bags, usable);
+}
+
 static void add_waits(gb_builder *b, const gb_timetable *t) {
     bool any = false;
     for (size_t i = 0; i < t->stage_count; i++)
@@ -192,8 +240,11 @@ static void add_waits(gb_builder *b, const gb_timetable *t) {
         add_wait(b, &t->stages[i]);
         if (t->stages[i].unplanned != GB_PLANNED)
             add_unplanned(b, &t->stages[i]);
+        if (t->stages[i].unplanned == GB_NO_ROOM && t->smaller.usable.m3 > 0)
+            add_smaller(b, t);
     }
     b->about = before;
+    GB_ADD(b, HOLD_COLD, gb_num("cold", GB_SHOW_TEMP, gb_cold_for_masonry().c));
     gb_end_block(b);
 }
 

@@ -60,19 +60,23 @@ static gb_row reach_row(gb_builder *b, const gb_reach *r) {
                    gb_num("count", GB_SHOW_COUNT, r->take->units));
 }
 
+/* From what is likely up to what is all but sure, and at the least to what was asked for.
+ */
 static void add_chances(gb_builder *b, const gb_mix_left *m) {
     enum { MOST = 6 };
     gb_row rows[MOST];
     size_t n = 0;
     double bags = gb_larger(1.0, gb_round(m->forecast.bags, 1.0, GB_DOWN));
+    double asked = gb_round(m->bags_sure, 1.0, GB_UP);
+    double step = gb_larger(1.0, gb_round((asked - bags) / (MOST - 1), 1.0, GB_UP));
     while (n < MOST) {
         gb_share share = gb_certainty(&m->forecast, bags);
         b->about.bags = bags;
         rows[n++] = GB_MAKE(b, LEFT_CHANCE, gb_num("whole", GB_SHOW_COUNT, bags),
                             gb_num_down("share", GB_SHOW_SHARE, share.of_one));
-        if (share.of_one >= 0.99)
+        if (share.of_one >= 0.99 && bags >= asked)
             break;
-        bags += 1;
+        bags = bags < asked ? gb_smaller(bags + step, asked) : bags + step;
     }
     GB_ADD(b, NEED_CHANCES, gb_rows_fig(b, "chances", rows, n));
 }

@@ -52,6 +52,7 @@ try "pieces without a count" '2s/5 treads/treads/'
 try "beyond all of them" '4s/2 treads/3 treads/'
 try "a bare count where there are several" '2s/5 treads/5/'
 try "a depth of none" '2s/1-1.4 1.5/0 1.5/'
+try "a depth torn apart" '2s|1-1.4 1.5|1 1/4|'
 try "a depth of a word" '2s/1-1.4 1.5/thick/'
 try "a depth beyond ten feet" '2s/1-1.4 1.5/130/'
 try "thrown over all" '4s/,4,,,rest/,104,,,rest/'
@@ -102,4 +103,8 @@ echo "== over 100000 rows"
 good >log.csv
 yes '2026-05-12,10:17,slurry/neat,2,0.03,,,,,,,,,' | head -100000 >>log.csv
 "$GAUGEBOX" log "$job" log.csv
+echo "exit $?"
+echo "== a day without a time"
+good >log.csv
+"$GAUGEBOX" log "$job" log.csv add --mix slurry/neat --bags 0.03 --set "1 treads" --date 2026-05-12
 echo "exit $?"
