@@ -93,8 +93,11 @@ static bool read_stock(const gb_job *job, const char *text, gb_stock *stock) {
     else if (job->mix_count == 1)
         mix = job->mixes[0];
     if (mix == NULL) {
-        tell(gb_tr("gaugebox: --on-hand '%.*s': the job uses several mixes, or not that "
-                   "one; write which, as %s=6\n"),
+        tell(sign == NULL
+                 ? gb_tr("gaugebox: --on-hand '%.*s': the job uses several mixes; "
+                         "write which, and how many bags, as %s=6\n")
+                 : gb_tr("gaugebox: --on-hand '%.*s': the job does not use that "
+                         "mix; write one that it does, as %s=6\n"),
              text, example);
         return false;
     }

@@ -45,7 +45,8 @@ static void check_times(gb_log_reader *r) {
     row->at.s = r->date + r->time;
     if (r->last_line > 0 && row->at.s < r->last_at.s)
         GB_REFUSE(r,
-                  "%s comes behind %s of line %d; rows stand by the time of first water",
+                  "%s is earlier than %s of line %d; rows stand by the time of first "
+                  "water: put it in its place",
                   shown(r, row->at), shown(r, r->last_at), r->last_line);
     r->last_at = row->at;
     r->last_line = r->csv.line;
