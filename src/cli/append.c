@@ -23,10 +23,10 @@ static bool failed(gb_held_file *held, int why) {
 }
 
 /* Whoever had it before may have put another file in its place. */
-static bool is_in_place(const gb_held_file *held, struct stat *info) {
+static bool is_in_place(const gb_held_file *held, const char *name) {
     struct stat named;
-    return fstat(held->fd, info) == 0 && stat(held->path, &named) == 0 &&
-           named.st_dev == info->st_dev && named.st_ino == info->st_ino;
+    return stat(name, &named) == 0 && named.st_dev == held->info.st_dev &&
+           named.st_ino == held->info.st_ino;
 }
 
 static int lock(int fd) {
@@ -37,32 +37,65 @@ static int lock(int fd) {
     return result;
 }
 
+/* Opens and waits. What is no plain file is never one that is in place. */
+static int open_and_wait(gb_held_file *held) {
+    struct stat before;
+    bool there = stat(held->shown, &before) == 0;
+    held->fd = open(held->shown, O_RDWR | O_CREAT | O_CLOEXEC, 0666);
+    if (held->fd < 0)
+        return errno;
+    if (fstat(held->fd, &held->info) != 0)
+        return errno;
+    if (!S_ISREG(held->info.st_mode))
+        return EINVAL;
+    if (lock(held->fd) != 0 || fstat(held->fd, &held->info) != 0)
+        return errno;
+    held->is_new = !there && held->info.st_size == 0;
+    return 0;
+}
+
 bool gb_hold_file(const char *file, gb_held_file *held) {
+    /* Each time round another one has put its file in place; a name whose file is gone
+       for good, as /dev/fd may have them, comes to an end too. */
+    enum { MOST_ROUNDS = 10000 };
     *held = (gb_held_file){.shown = file, .fd = -1};
-    struct stat info;
-    for (;;) {
-        held->fd = open(file, O_RDWR | O_CREAT | O_CLOEXEC, 0666);
-        if (held->fd < 0 || lock(held->fd) != 0)
-            return failed(held, errno);
+    for (int i = 0; i < MOST_ROUNDS; i++) {
+        int why = open_and_wait(held);
+        if (why != 0)
+            return failed(held, why);
         /* A link stays one: the file that it leads to is replaced. */
         held->path = realpath(file, NULL);
-        if (held->path != NULL && is_in_place(held, &info))
-            break;
+        if (held->path != NULL && is_in_place(held, held->path))
+            return true;
         if (held->path == NULL && errno != ENOENT)
             return failed(held, errno);
         (void)close(held->fd);
         free(held->path);
         held->path = NULL;
+        held->fd = -1;
     }
-    if (!S_ISREG(info.st_mode))
-        return failed(held, EINVAL);
-    held->mode = info.st_mode & 07777;
-    held->is_new = info.st_size == 0;
-    return true;
+    return failed(held, ENOENT);
+}
+
+bool gb_file_is_as_held(const gb_held_file *held) {
+    struct stat now;
+    const struct stat *then = &held->info;
+    if (fstat(held->fd, &now) == 0 && now.st_size == then->st_size &&
+        now.st_mtim.tv_sec == then->st_mtim.tv_sec &&
+        now.st_mtim.tv_nsec == then->st_mtim.tv_nsec && is_in_place(held, held->shown))
+        return true;
+    (void)fprintf(
+        stderr,
+        gb_tr("gaugebox: %s: another program has changed it just now; nothing is "
+              "added, try again\n"),
+        held->shown);
+    return false;
 }
 
 void gb_let_file_go(gb_held_file *held, bool written) {
-    if (held->is_new && !written)
+    struct stat now;
+    if (held->is_new && !written && fstat(held->fd, &now) == 0 && now.st_size == 0 &&
+        is_in_place(held, held->path))
         (void)unlink(held->path);
     (void)close(held->fd);
     free(held->path);

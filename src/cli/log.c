@@ -76,7 +76,11 @@ static void check_end(const input *in, struct argp_state *state) {
 static error_t parse(int key, char *arg, struct argp_state *state) {
     input *in = state->input;
     if (key > KEY_FIRST && key < KEY_FIRST + GB_LOG_ROLES) {
-        in->entry.cells[key - KEY_FIRST] = arg;
+        const char **cell = &in->entry.cells[key - KEY_FIRST];
+        if (*cell != NULL)
+            argp_error(state, gb_tr("--%s is given twice; give it once"),
+                       OPTIONS[key - KEY_FIRST - GB_LOG_DATE].name);
+        *cell = arg;
         in->given = true;
         return 0;
     }
@@ -126,7 +130,10 @@ static bool extend(gb_run *run, const input *in, const gb_job *job,
         !gb_extend_log(held->shown, old, old_length, &in->entry, job, &run->arena,
                        &run->diags, &longer, &length, &batch))
         return false;
-    if (!gb_replace_file(held->path, held->shown, longer, length, held->mode)) {
+    const gb_rights rights = {held->info.st_mode & 07777, held->info.st_uid,
+                              held->info.st_gid};
+    if (!gb_file_is_as_held(held) ||
+        !gb_replace_file(held->path, held->shown, longer, length, rights)) {
         run->told = GB_EXIT_IO;
         return false;
     }

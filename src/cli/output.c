@@ -49,14 +49,27 @@ static bool write_all(int fd, const char *text, size_t length) {
 }
 
 /* The rights that a plain new file would get. */
-static mode_t usual_mode(void) {
+static gb_rights usual_rights(void) {
     mode_t mask = umask(0);
     (void)umask(mask);
-    return 0666 & ~mask;
+    return (gb_rights){0666 & ~mask, (uid_t)-1, (gid_t)-1};
+}
+
+/* Those who share a file do so by its group, which one of them may keep where the owner
+   cannot be kept. Neither is a reason to write nothing. */
+static bool set_rights(int fd, gb_rights rights) {
+    struct stat now;
+    bool kept = fstat(fd, &now) == 0 &&
+                (rights.owner == (uid_t)-1 || rights.owner == now.st_uid) &&
+                (rights.group == (gid_t)-1 || rights.group == now.st_gid);
+    kept = kept || fchown(fd, rights.owner, rights.group) == 0 ||
+           fchown(fd, (uid_t)-1, rights.group) == 0;
+    (void)kept;
+    return fchmod(fd, rights.mode) == 0;
 }
 
 bool gb_replace_file(const char *file, const char *shown, const char *text, size_t length,
-                     mode_t mode) {
+                     gb_rights rights) {
     static const char TAIL[] = ".XXXXXX";
     size_t n = strlen(file);
     char *temporary = malloc(n + sizeof TAIL);
@@ -69,7 +82,7 @@ bool gb_replace_file(const char *file, const char *shown, const char *text, size
         free(temporary);
         return failed(shown, errno);
     }
-    bool good = write_all(fd, text, length) && fchmod(fd, mode) == 0 && fsync(fd) == 0;
+    bool good = write_all(fd, text, length) && set_rights(fd, rights) && fsync(fd) == 0;
     int why = errno;
     if (close(fd) != 0 && good) {
         good = false;
@@ -110,7 +123,7 @@ static bool write_named(const char *file, const char *text, size_t length) {
     char *real = realpath(file, NULL);
     const char *at = real != NULL ? real : file; /* a new file has no real path yet */
     bool good = is_special(at) ? write_special(at, file, text, length)
-                               : gb_replace_file(at, file, text, length, usual_mode());
+                               : gb_replace_file(at, file, text, length, usual_rights());
     free(real);
     return good;
 }

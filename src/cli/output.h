@@ -14,9 +14,17 @@ bool gb_write_out(const char *file, const char *text, size_t length);
    status 3, for --help too. */
 void gb_check_stdout_at_exit(void);
 
+/* Who may do what with a file. */
+typedef struct gb_rights {
+    mode_t mode;
+    uid_t owner; /* -1, as of the group: as it comes */
+    gid_t group;
+} gb_rights;
+
 /* Replaces a file, which keeps its old text whole unless the new one is all on the disk;
-   it gets that mode. `shown` is the name for the message. False with the reason told. */
+   it gets that mode, and the owner and group where this user may give them. `shown` is
+   the name for the message. False with the reason told. */
 bool gb_replace_file(const char *file, const char *shown, const char *text, size_t length,
-                     mode_t mode);
+                     gb_rights rights);
 
 #endif

@@ -58,23 +58,29 @@ bool gb_csv_check(const char *file, size_t most_lines, const char *too_many,
 }
 
 bool gb_csv_number(const char *text, double *number) {
+    static const double TENS[MOST_DIGITS + 1] = {1,    1e1,  1e2,  1e3, 1e4,  1e5,
+                                                 1e6,  1e7,  1e8,  1e9, 1e10, 1e11,
+                                                 1e12, 1e13, 1e14, 1e15};
     bool minus = *text == '-';
     text += *text == '-' || *text == '+';
-    double value = 0;
-    double scale = 1;
-    int digits = 0;
-    bool behind = false;
-    for (; (*text >= '0' && *text <= '9') || (*text == '.' && !behind); text++) {
-        if (*text == '.') {
-            behind = true;
-            continue;
-        }
-        value = value * 10 + (*text - '0');
-        scale *= behind ? 10 : 1;
-        digits++;
+    const char *from = text;
+    uint64_t value = 0; /* of more digits than are read it may run over */
+    while (*text >= '0' && *text <= '9')
+        value = value * 10 + (uint64_t)(*text++ - '0');
+    size_t digits = (size_t)(text - from);
+    size_t behind = 0;
+    if (*text == '.') {
+        from = ++text;
+        while (*text >= '0' && *text <= '9')
+            value = value * 10 + (uint64_t)(*text++ - '0');
+        behind = (size_t)(text - from);
+        digits += behind;
     }
-    *number = (minus ? -value : value) / scale;
-    return *text == '\0' && digits > 0 && digits <= MOST_DIGITS;
+    if (*text != '\0' || digits == 0 || digits > MOST_DIGITS)
+        return false;
+    double whole = (double)value;
+    *number = (minus ? -whole : whole) / TENS[behind];
+    return true;
 }
 
 /* ---- lines with a quote, by libcsv --------------------------------------------------
@@ -106,6 +112,7 @@ static bool parse_quoted(gb_csv *csv, const char *line, size_t length) {
         return false;
     }
     csv->ended = false;
+    csv->lasting = false;
     bool read = csv_parse(&parser, line, length, take_cell, end_row, csv) == length;
     bool open = read && !csv->ended && line[length - 1] == '\n';
     bool good = read && !open && csv_fini(&parser, take_cell, end_row, csv) == 0;
@@ -144,6 +151,7 @@ static void cut_cell(gb_csv *csv, char *from, char *to) {
 /* Most lines of a long file hold no quote, and are cut at their commas here, several
    times as fast; an empty one is no row. */
 static void cut_line(gb_csv *csv, char *line, char *end) {
+    csv->lasting = true;
     if (end > line && end[-1] == '\r')
         end--;
     char *at = line;

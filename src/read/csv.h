@@ -16,6 +16,7 @@ typedef struct gb_csv {
     int line;     /* of the row in hand, from 1 */
     bool stopped; /* what follows tells nothing: no cell and no row is handed out any more
                    */
+    bool lasting; /* the cell in hand stays where it is as long as the text does */
     size_t field;
     bool ended; /* the row in hand is */
 } gb_csv;

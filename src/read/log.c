@@ -9,13 +9,17 @@ enum { SHOWN = 40 };
 
 /* ---- telling ----------------------------------------------------------------------- */
 
+bool gb_is_new_row(const gb_log_reader *r) {
+    return r->csv.line == r->from->added_line;
+}
+
 /* A row that is being added is in no file yet. */
 const char *gb_file_of_row(const gb_log_reader *r) {
-    return r->csv.line == r->from->added_line ? gb_tr("the new row") : r->from->file;
+    return gb_is_new_row(r) ? gb_tr("the new row") : r->from->file;
 }
 
 int gb_line_of_row(const gb_log_reader *r) {
-    return r->csv.line == r->from->added_line ? 0 : r->csv.line;
+    return gb_is_new_row(r) ? 0 : r->csv.line;
 }
 
 /* ---- the first row ----------------------------------------------------------------- */

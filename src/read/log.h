@@ -6,7 +6,8 @@
 #include "gaugebox/read.h"
 #include "words/mark.h"
 
-/* A text to read; ended by NUL, and cut up by it. */
+/* A text to read; ended by NUL, and cut up by it. Rows point into it, so that it lives as
+   long as they do. */
 typedef struct gb_log_text {
     const char *file;
     char *text;
@@ -22,6 +23,9 @@ bool gb_parse_log(const gb_log_text *text, const gb_job *job, gb_arena *arena,
 enum { GB_MOST_LOG_ROWS = 100002 };
 #define GB_TOO_MANY_LOG_ROWS                                                             \
     N_("holds over 100000 rows, more batches than any job has; begin a new log")
+
+/* A number with as many decimals as it needs, at most so many. */
+void gb_log_add_number(gb_text *to, double number, int most_decimals);
 
 /* The role of a column of that name, its letters as the file has them; GB_LOG_ROLES when
    it is none. In *factor and *zero: SI = (number - zero) * factor. *known is the name as

@@ -18,8 +18,10 @@ static bool read_clock(const char *text, int64_t *s) {
         text[2] > '9' || text[3] != '\0')
         return false;
     minute = (text[1] - '0') * 10 + (text[2] - '0');
+    if (hour >= 24 || minute >= 60)
+        return false;
     *s = hour * 3600 + minute * 60;
-    return hour < 24 && minute < 60;
+    return true;
 }
 
 /* Days repeat from row to row. */
@@ -123,9 +125,15 @@ static bool read_bounded(gb_log_reader *r, size_t field, const char *text, doubl
     gb_text_init(&high, r->arena);
     gb_text_add_fixed(&low, least, 0);
     gb_text_add_fixed(&high, most, 0);
-    GB_REFUSE(r, "'%s' is '%.*s'; write a plain number from %s to %s, without its unit",
-              r->head->names[field], gb_cut(text, SHOWN), text, gb_text_get(&low),
-              gb_text_get(&high));
+    /* A new row was given with its unit, and is not to be written without. */
+    if (gb_is_new_row(r))
+        GB_REFUSE(r, "'%s' comes to %.*s; it may be from %s to %s", r->head->names[field],
+                  gb_cut(text, SHOWN), text, gb_text_get(&low), gb_text_get(&high));
+    else
+        GB_REFUSE(r,
+                  "'%s' is '%.*s'; write a plain number from %s to %s, without its unit",
+                  r->head->names[field], gb_cut(text, SHOWN), text, gb_text_get(&low),
+                  gb_text_get(&high));
     return false;
 }
 
@@ -176,48 +184,90 @@ static char *scratch_copy(gb_log_reader *r, char scratch[SCRATCH], const char *t
     return copy;
 }
 
-/* "5 treads", "0.4 landing", "5". */
-static void read_one_set(gb_log_reader *r, char *part) {
-    part += strspn(part, " ");
-    size_t length = strlen(part);
-    while (length > 0 && part[length - 1] == ' ')
-        part[--length] = '\0';
-    char *name = part + strcspn(part, " ");
-    bool named = *name != '\0';
-    if (named)
-        *name++ = '\0';
-    name += strspn(name, " ");
+/* Most cells of a long log hold one short set: no call of the library for each sign. */
+static char *past_blanks(char *at) {
+    while (*at == ' ')
+        at++;
+    return at;
+}
+
+/* The piece that the longest beginning of `name` names, which ends before a + or with the
+   text: a name may hold a + of its own. *stop is where it ends, or else the first +. */
+static const gb_piece *find_longest(const gb_log_reader *r, char *name, char **stop) {
+    for (char *end = name + strlen(name); end > name;) {
+        char *last = end;
+        while (last > name && last[-1] == ' ')
+            last--;
+        char behind = *last;
+        *last = '\0';
+        const gb_piece *piece = find_piece(r, name);
+        *last = behind;
+        *stop = end;
+        if (piece != NULL)
+            return piece;
+        do
+            end--;
+        while (end > name && *end != '+');
+    }
+    *stop = name + strcspn(name, "+");
+    return NULL;
+}
+
+static void keep_set(gb_log_reader *r, const char *amount, const gb_piece *piece,
+                     const char *name) {
     double count = 0;
-    if (!read_amount(part, &count) || !(count > 0) || count > 1e6) {
+    if (!read_amount(amount, &count) || !(count > 0) || count > 1e6)
         GB_REFUSE(
             r,
             "'set' has '%.*s' where a count over 0 stands; write how many and which, "
             "as: 5 treads, or 2 treads + 0.4 landing",
-            gb_cut(part, SHOWN), part);
-        return;
-    }
-    const gb_piece *piece = named ? find_piece(r, name) : NULL;
-    if (named && piece == NULL)
+            gb_cut(amount, SHOWN), amount);
+    else if (piece == NULL && *name != '\0')
         report_piece(r, name);
-    else if (r->row.set_count == GB_MOST_LOG_SETS)
-        GB_REFUSE(r, "'set' names over %d pieces; write the batch as two rows",
-                  GB_MOST_LOG_SETS);
-    else
+    else if (r->row.set_count < GB_MOST_LOG_SETS)
         r->sets[r->row.set_count++] = (gb_log_set){piece, count};
+}
+
+/* "5 treads", "0.4 landing", "5". What stands behind its +, or NULL. */
+static char *read_one_set(gb_log_reader *r, char *part) {
+    part = past_blanks(part);
+    char *behind = part;
+    while (*behind != '\0' && *behind != ' ' && *behind != '+')
+        behind++;
+    char *name = past_blanks(behind);
+    char *stop = name;
+    const gb_piece *piece =
+        *name == '\0' || *name == '+' ? NULL : find_longest(r, name, &stop);
+    char *next = *stop == '+' ? stop + 1 : NULL;
+    while (stop > name && stop[-1] == ' ')
+        stop--;
+    *stop = '\0';
+    *behind = '\0';
+    keep_set(r, part, piece, name > behind ? name : behind);
+    return next;
 }
 
 static void read_sets(gb_log_reader *r, const char *text, size_t length) {
     char scratch[SCRATCH];
     char *copy = scratch_copy(r, scratch, text, length);
-    if (copy == NULL)
-        return;
-    for (char *part = copy; part != NULL;) {
-        char *next = strchr(part, '+');
-        if (next != NULL)
-            *next++ = '\0';
-        read_one_set(r, part);
-        part = next;
-    }
+    size_t parts = 0;
+    for (; copy != NULL; parts++)
+        copy = read_one_set(r, copy);
+    if (parts > GB_MOST_LOG_SETS)
+        GB_REFUSE(r, "'set' names over %d pieces; write the batch as two rows",
+                  GB_MOST_LOG_SETS);
+}
+
+static void report_depth(gb_log_reader *r, const char *name, const char *text) {
+    if (gb_is_new_row(r))
+        GB_REFUSE(r, "'%s' comes to %.*s; it may be over 0 and up to 10 ft (3 m)", name,
+                  gb_cut(text, SHOWN), text);
+    else
+        GB_REFUSE(
+            r,
+            "'%s' has '%.*s'; write the depths that were measured, over 0 and up to "
+            "10 ft (3 m), blanks between them, without a unit",
+            name, gb_cut(text, SHOWN), text);
 }
 
 /* "1 1/4" is meant as one and a quarter, and would be read as two depths. */
@@ -226,39 +276,43 @@ static bool is_torn_apart(const char *before, const char *at) {
     return whole && strchr(at, '/') != NULL && strchr(at, '-') == NULL;
 }
 
+static void read_one_depth(gb_log_reader *r, size_t field, const char *before,
+                           const char *at) {
+    static const double MOST_M = 3.048;
+    double depth = 0;
+    bool read = read_amount(at, &depth);
+    double m = depth * r->factor[field];
+    if (is_torn_apart(before, at))
+        GB_REFUSE(r, "'%s' has '%s %.*s': two depths, or one? write one as %s-%.*s",
+                  r->head->names[field], before, gb_cut(at, SHOWN), at, before,
+                  gb_cut(at, SHOWN), at);
+    else if (!read || !(m > 0) || m > MOST_M)
+        report_depth(r, r->head->names[field], at);
+    else if (r->row.depth_count < GB_MOST_LOG_DEPTHS)
+        r->depths[r->row.depth_count++] = m;
+}
+
 /* "1-1/4 1-3/8 1.5": blanks between them. */
 static void read_depths(gb_log_reader *r, size_t field, const char *text, size_t length) {
-    static const double MOST_M = 3.048;
     char scratch[SCRATCH];
     char *copy = scratch_copy(r, scratch, text, length);
+    const char *before = NULL;
+    size_t parts = 0;
     if (copy == NULL)
         return;
-    const char *before = NULL;
-    for (char *at = copy + strspn(copy, " "); *at != '\0';) {
-        char *end = at + strcspn(at, " ");
-        char *next = *end == '\0' ? end : end + 1 + strspn(end + 1, " ");
+    for (char *at = past_blanks(copy); *at != '\0'; parts++) {
+        char *end = at;
+        while (*end != '\0' && *end != ' ')
+            end++;
+        char *next = *end == '\0' ? end : past_blanks(end + 1);
         *end = '\0';
-        double depth = 0;
-        bool read = read_amount(at, &depth);
-        if (is_torn_apart(before, at))
-            GB_REFUSE(r, "'%s' has '%s %.*s': two depths, or one? write one as %s-%.*s",
-                      r->head->names[field], before, gb_cut(at, SHOWN), at, before,
-                      gb_cut(at, SHOWN), at);
+        read_one_depth(r, field, before, at);
         before = at;
-        double m = depth * r->factor[field];
-        if (!read || !(m > 0) || m > MOST_M)
-            GB_REFUSE(
-                r,
-                "'%s' has '%.*s'; write the depths that were measured, over 0 and up to "
-                "10 ft (3 m), blanks between them, without a unit",
-                r->head->names[field], gb_cut(at, SHOWN), at);
-        else if (r->row.depth_count == GB_MOST_LOG_DEPTHS)
-            GB_REFUSE(r, "'%s' holds over %d depths; keep as many", r->head->names[field],
-                      GB_MOST_LOG_DEPTHS);
-        else
-            r->depths[r->row.depth_count++] = m;
         at = next;
     }
+    if (parts > GB_MOST_LOG_DEPTHS)
+        GB_REFUSE(r, "'%s' holds over %d depths; keep as many", r->head->names[field],
+                  GB_MOST_LOG_DEPTHS);
 }
 
 /* ---- the rest of a row --------------------------------------------------------------
@@ -269,7 +323,7 @@ static const char *copied(gb_log_reader *r, const char *text, const char *before
                           const char *name) {
     if (before != NULL && strcmp(before, text) == 0)
         return before;
-    if (strchr("=+-@", text[0]) != NULL) {
+    if (text[0] == '=' || text[0] == '+' || text[0] == '-' || text[0] == '@') {
         GB_REFUSE(
             r,
             "'%s' begins with '%c', which a spreadsheet takes for a formula; begin it "
@@ -277,20 +331,21 @@ static const char *copied(gb_log_reader *r, const char *text, const char *before
             name, text[0]);
         return NULL;
     }
-    const char *copy = gb_arena_copy(r->arena, text);
+    const char *copy = r->csv.lasting ? text : gb_arena_copy(r->arena, text);
     if (copy == NULL)
         r->diags->no_memory = true;
     return copy;
 }
 
-static const char *last_lot(const gb_log_reader *r) {
-    return r->count > 0 ? r->rows[r->count - 1].lot : NULL;
+static void read_text(gb_log_reader *r, gb_log_role role, const char *text) {
+    const char *before = r->count > 0 ? r->rows[r->count - 1].lot : NULL;
+    if (role == GB_LOG_LOT)
+        r->row.lot = copied(r, text, before, "lot");
+    else
+        r->row.remark = copied(r, text, NULL, "remark");
 }
 
-void gb_read_log_cell(void *user, size_t field, const char *text, size_t length) {
-    gb_log_reader *r = user;
-    if (length == 0 || field >= r->head->count)
-        return;
+static void read_role(gb_log_reader *r, size_t field, const char *text, size_t length) {
     switch (r->head->roles[field]) {
     case GB_LOG_DATE:
         read_date(r, text, length);
@@ -325,12 +380,18 @@ void gb_read_log_cell(void *user, size_t field, const char *text, size_t length)
         read_air(r, field, text);
         break;
     case GB_LOG_LOT:
-        r->row.lot = copied(r, text, last_lot(r), "lot");
-        break;
     case GB_LOG_REMARK:
-        r->row.remark = copied(r, text, NULL, "remark");
+        read_text(r, r->head->roles[field], text);
         break;
     default:
         break;
     }
+}
+
+void gb_read_log_cell(void *user, size_t field, const char *text, size_t length) {
+    gb_log_reader *r = user;
+    if (length == 0 || field >= r->head->count)
+        return;
+    r->filled |= 1U << r->head->roles[field];
+    read_role(r, field, text, length);
 }

@@ -1,6 +1,8 @@
 #include "read/csv.h"
 #include "read/diag.h"
 #include "read/log.h"
+#include "read/scan.h"
+#include "read/source.h"
 #include "words/words.h"
 
 #include <math.h>
@@ -40,16 +42,42 @@ static void add_cell(writer *w, const char *text) {
     gb_text_add(&w->to, quoted ? "\"" : "");
 }
 
-/* A number with as many decimals as it needs, at most three. */
-static void add_number(gb_text *to, double number) {
-    double thousandths = round(number * 1000.0);
+void gb_log_add_number(gb_text *to, double number, int most_decimals) {
+    double step = 1.0;
+    for (int i = 0; i < most_decimals; i++)
+        step *= 10.0;
+    double last = round(number * step);
     int decimals = 0;
-    double step = 1000.0;
-    while (decimals < 3 && fabs(thousandths / step - round(thousandths / step)) > 1e-9) {
+    while (decimals < most_decimals && fabs(last / step - round(last / step)) > 1e-9) {
         decimals++;
         step /= 10.0;
     }
     gb_text_add_fixed(to, number, decimals);
+}
+
+/* A new row holds nothing that steers a terminal, ends a line or is no UTF-8. */
+static void check_signs(writer *w) {
+    gb_diags none;
+    gb_diags_init(&none, w->arena);
+    for (gb_log_role role = GB_LOG_DATE; role < GB_LOG_ROLES; role++) {
+        const char *cell = w->entry->cells[role];
+        gb_text clean;
+        gb_text_init(&clean, w->arena);
+        if (cell == NULL)
+            continue;
+        if (!gb_check_text(cell, strlen(cell), "", &none)) {
+            gb_report(w->diags, gb_tr("the new row"), 0,
+                      "'%s' is no plain UTF-8 text; type it anew", OPTIONS[role]);
+            continue;
+        }
+        gb_text_add_clean(&clean, cell);
+        if (!clean.failed && strcmp(gb_text_get(&clean), cell) != 0)
+            gb_report(w->diags, gb_tr("the new row"), 0,
+                      "'%s' is '%.*s', and each ? is the end of a line or another sign "
+                      "that steers; write plain signs on one line",
+                      OPTIONS[role], gb_cut(gb_text_get(&clean), 40),
+                      gb_text_get(&clean));
+    }
 }
 
 static gb_kind kind_of(gb_log_role role) {
@@ -71,7 +99,8 @@ static void add_quantity(writer *w, gb_log_role role, const char *text, double z
                   OPTIONS[role], gb_cut(text, 40), text);
         return;
     }
-    add_number(&w->to, si / factor + zero);
+    /* Sixteenths of an inch have four decimals. */
+    gb_log_add_number(&w->to, si / factor + zero, 4);
 }
 
 /* Several depths, blanks between them. */
@@ -142,6 +171,35 @@ static size_t next_number(const gb_log *log, const char *mix) {
     return last + 1;
 }
 
+/* Reads a copy, since reading cuts a text up. */
+static bool read_copy(writer *w, gb_log_text from, const char *shown, gb_log_head *head,
+                      gb_log *log) {
+    const char *text = from.text;
+    if (!gb_csv_check(shown, GB_MOST_LOG_ROWS, GB_TOO_MANY_LOG_ROWS, w->diags, text,
+                      from.length))
+        return false;
+    from.text = gb_arena_take(w->arena, from.length + 1, 1);
+    if (from.text == NULL) {
+        w->diags->no_memory = true;
+        return false;
+    }
+    memcpy(from.text, text, from.length);
+    return gb_parse_log(&from, w->job, w->arena, w->diags, head, log);
+}
+
+static void add_row(writer *w, const gb_log_head *head, const char *file) {
+    for (size_t i = 0; i < head->count; i++) {
+        gb_text_add(&w->to, i > 0 ? "," : "");
+        add_column(w, head->names[i]);
+    }
+    gb_text_add(&w->to, head->crlf ? "\r\n" : "\n");
+    if (w->to.failed)
+        w->diags->no_memory = true;
+    if (w->to.length > GB_MOST_BYTES)
+        gb_report(w->diags, file, 0,
+                  "would be larger than 16 MB, which is not read; begin a new log");
+}
+
 bool gb_extend_log(const char *file, const char *text, size_t length,
                    const gb_log_entry *entry, const gb_job *job, gb_arena *arena,
                    gb_diags *diags, const char **longer, size_t *longer_length,
@@ -154,41 +212,26 @@ bool gb_extend_log(const char *file, const char *text, size_t length,
         text = job->units == GB_US ? US_HEAD : METRIC_HEAD;
         length = strlen(text);
     }
-    gb_log_text from = {
-        .file = file, .text = gb_arena_copy(arena, text), .length = length};
-    if (from.text == NULL) {
-        diags->no_memory = true;
-        return false;
-    }
-    if (!gb_csv_check(file, GB_MOST_LOG_ROWS, GB_TOO_MANY_LOG_ROWS, diags, text,
-                      length) ||
-        !gb_parse_log(&from, job, arena, diags, &head, &log))
-        return false;
-    check_columns(&w, file, &head);
     gb_text_init(&w.to, arena);
     gb_text_add_bytes(&w.to, text, length);
+    gb_log_text from = {.file = file, .text = w.to.data, .length = length};
+    if (w.to.failed || !read_copy(&w, from, file, &head, &log))
+        return false;
+    check_columns(&w, file, &head);
+    check_signs(&w);
+    if (gb_diags_count(diags) > before)
+        return false;
     w.batch = next_number(&log, given(&w, GB_LOG_MIX));
-    for (size_t i = 0; i < head.count; i++) {
-        gb_text_add(&w.to, i > 0 ? "," : "");
-        add_column(&w, head.names[i]);
-    }
-    gb_text_add(&w.to, head.crlf ? "\r\n" : "\n");
-    if (w.to.failed)
+    add_row(&w, &head, file);
+    if (w.to.failed || w.to.length > GB_MOST_BYTES)
         return false;
     from = (gb_log_text){.file = file,
-                         .text = gb_arena_copy(arena, gb_text_get(&w.to)),
+                         .text = w.to.data,
                          .length = w.to.length,
                          .added_line = (int)gb_csv_lines(text, length)};
-    if (from.text == NULL) {
-        diags->no_memory = true;
+    if (!read_copy(&w, from, gb_tr("the new row"), &head, &log) ||
+        gb_diags_count(diags) > before) /* a quantity that is none, its cell left empty */
         return false;
-    }
-    if (!gb_csv_check(gb_tr("the new row"), GB_MOST_LOG_ROWS, GB_TOO_MANY_LOG_ROWS, diags,
-                      from.text, from.length) ||
-        !gb_parse_log(&from, job, arena, diags, &head, &log))
-        return false;
-    if (gb_diags_count(diags) > before)
-        return false; /* a quantity could not be read, and its cell is empty */
     *longer = gb_text_get(&w.to);
     *longer_length = w.to.length;
     *batch = log.rows[log.count - 1].batch;

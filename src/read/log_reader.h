@@ -28,21 +28,27 @@ typedef struct gb_log_reader {
     bool head_read;
     size_t before; /* faults of other files */
     gb_log_row row;
-    bool bad, dated, timed; /* of the row in hand */
-    int64_t date, time, start, stop;
-    char last_date[12]; /* text of the date before, and what it is */
+    bool bad, dated, timed;          /* of the row in hand */
+    unsigned filled;                 /* a bit for each role whose cell is not empty */
+    int64_t date, time, start, stop; /* start and stop: -1 where they cannot be read */
+    char last_date[12];              /* text of the date before, and what it is */
     int64_t last_day;
     gb_log_set sets[GB_MOST_LOG_SETS];
     double depths[GB_MOST_LOG_DEPTHS];
     const gb_piece **by_name; /* the job's pieces */
-    gb_layer_sum *sums;       /* of each layer, piece after piece ... */
-    size_t *first_sum;        /* ... from here on, by the piece's place in the job */
-    size_t *numbers;          /* the last batch of each of the job's mixes */
+    const gb_mix *sole_mix;   /* the one that was asked for last, and its only piece */
+    const gb_piece *sole_piece;
+    gb_layer_sum *sums; /* of each layer, piece after piece ... */
+    size_t *first_sum;  /* ... from here on, by the piece's place in the job */
+    size_t *numbers;    /* the last batch of each of the job's mixes */
     gb_moment last_at;
     int last_line;
     gb_log_row *rows;
     size_t count, room;
 } gb_log_reader;
+
+/* Its quantities were given with units of their own. */
+bool gb_is_new_row(const gb_log_reader *r);
 
 /* Where a fault of the row in hand is: a row that is being added is in no file yet. */
 const char *gb_file_of_row(const gb_log_reader *r);

@@ -12,23 +12,25 @@ void gb_begin_log_row(gb_log_reader *r) {
                           .start_s = -1,
                           .stop_s = -1};
     r->bad = r->dated = r->timed = false;
+    r->filled = 0;
     r->start = r->stop = -1;
 }
 
+static bool is_filled(const gb_log_reader *r, gb_log_role role) {
+    return (r->filled & 1U << role) != 0;
+}
+
+/* A bit for each role whose cell no row may leave empty. */
+enum {
+    NEEDED = 1U << GB_LOG_DATE | 1U << GB_LOG_TIME | 1U << GB_LOG_MIX |
+             1U << GB_LOG_BATCH | 1U << GB_LOG_BAGS
+};
+
 static void check_needed(gb_log_reader *r) {
-    const struct {
-        bool there;
-        const char *name;
-    } cells[] = {{r->dated, "date"},
-                 {r->timed, "time"},
-                 {r->row.mix != NULL, "mix"},
-                 {r->row.batch > 0, "batch"},
-                 {!isnan(r->row.bags), "bags"}};
-    if (r->bad)
-        return; /* what could not be read was told */
-    for (size_t i = 0; i < sizeof cells / sizeof cells[0]; i++)
-        if (!cells[i].there)
-            GB_REFUSE(r, "'%s' is empty; every batch has one", cells[i].name);
+    unsigned empty = NEEDED & ~r->filled;
+    for (size_t i = 0; empty != 0 && i < r->head->count; i++)
+        if ((empty & 1U << r->head->roles[i]) != 0)
+            GB_REFUSE(r, "'%s' is empty; every batch has one", r->head->names[i]);
 }
 
 static const char *shown(gb_log_reader *r, gb_moment at) {
@@ -50,16 +52,39 @@ static void check_times(gb_log_reader *r) {
                   shown(r, row->at), shown(r, r->last_at), r->last_line);
     r->last_at = row->at;
     r->last_line = r->csv.line;
-    if ((r->start < 0) != (r->stop < 0))
+}
+
+static const char *clock_of(gb_log_reader *r, int64_t s) {
+    gb_text text;
+    gb_text_init(&text, r->arena);
+    for (int64_t part = s / 3600, i = 0; i < 2; i++, part = s / 60 % 60) {
+        gb_text_add(&text, i > 0 ? ":" : "");
+        gb_text_add(&text, part < 10 ? "0" : "");
+        gb_text_add_int(&text, part);
+    }
+    return gb_text_get(&text);
+}
+
+static void check_placing(gb_log_reader *r) {
+    if (is_filled(r, GB_LOG_START) != is_filled(r, GB_LOG_STOP))
         GB_REFUSE(r, "'start' and 'stop' belong together; write both or none");
-    if (r->start < 0 || r->stop < 0)
+    if (r->timed && r->start >= 0 && r->start < r->time)
+        GB_REFUSE(
+            r,
+            "'start' is %s, and first water was at %s; 'time', 'start' and 'stop' "
+            "follow one another on one day, and work over midnight is written as two "
+            "rows",
+            clock_of(r, r->start), clock_of(r, r->time));
+    if (r->start >= 0 && r->stop >= 0 && r->stop < r->start)
+        GB_REFUSE(
+            r,
+            "'stop' is %s, and 'start' is %s; 'time', 'start' and 'stop' follow one "
+            "another on one day, and work over midnight is written as two rows",
+            clock_of(r, r->stop), clock_of(r, r->start));
+    if (!r->timed || r->start < 0 || r->stop < 0)
         return;
-    if (r->start < r->time || r->stop < r->start)
-        GB_REFUSE(r,
-                  "'time', 'start' and 'stop' follow one another on one day; work over "
-                  "midnight is written as two rows");
-    row->start_s = (int32_t)(r->start - r->time);
-    row->stop_s = (int32_t)(r->stop - r->time);
+    r->row.start_s = (int32_t)(r->start - r->time);
+    r->row.stop_s = (int32_t)(r->stop - r->time);
 }
 
 static size_t mix_index(const gb_log_reader *r, const gb_mix *mix) {
@@ -116,10 +141,17 @@ static void add_to_sum(gb_log_reader *r, const gb_log_set *set) {
         return;
     gb_text so_far;
     gb_text_init(&so_far, r->arena);
-    gb_text_add_fixed(&so_far, sum->set, 2);
-    GB_REFUSE(r,
-              "with this row %s of '%s' are set, and the job has %zu; check the counts",
-              gb_text_get(&so_far), p->name, p->count);
+    gb_log_add_number(&so_far, sum->set, 6);
+    if (most > (double)p->count)
+        GB_REFUSE(r,
+                  "with this row %s of '%s' are set, and the job has %zu, filled by '%s' "
+                  "%zu times each; check the counts",
+                  gb_text_get(&so_far), p->name, p->count, r->row.mix->id,
+                  (size_t)(most / (double)p->count));
+    else
+        GB_REFUSE(
+            r, "with this row %s of '%s' are set, and the job has %zu; check the counts",
+            gb_text_get(&so_far), p->name, p->count);
 }
 
 static void check_sets(gb_log_reader *r) {
@@ -127,8 +159,12 @@ static void check_sets(gb_log_reader *r) {
         return;
     for (size_t i = 0; i < r->row.set_count; i++) {
         gb_log_set *set = &r->sets[i];
+        if (set->piece == NULL && r->sole_mix != r->row.mix) {
+            r->sole_mix = r->row.mix;
+            r->sole_piece = only_piece(r, r->row.mix);
+        }
         if (set->piece == NULL)
-            set->piece = only_piece(r, r->row.mix);
+            set->piece = r->sole_piece;
         if (set->piece == NULL)
             GB_REFUSE(
                 r,
@@ -157,8 +193,10 @@ void gb_end_log_row(void *user, size_t cells) {
             "the row has %zu cells and the first one names %zu columns; is the file "
             "cut off here, or a comma too many?",
             cells, r->head->count);
-    check_needed(r);
+    else
+        check_needed(r);
     check_times(r);
+    check_placing(r);
     check_number(r);
     check_sets(r);
     if (!r->bad && r->count < r->room) {

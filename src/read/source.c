@@ -10,8 +10,6 @@
 #include <string.h>
 #include <sys/stat.h>
 
-enum { MOST_BYTES = 16 * 1024 * 1024 };
-
 static const char END[] = "\n" GB_END_KEY " = 1;\n";
 
 /* ---- loading --------------------------------------------------------------------- */
@@ -24,7 +22,7 @@ static void report_io(gb_diags *diags, const char *file, const char *why) {
 /* What is behind the text is for the last setting, which parse() adds. */
 static bool keep_all(const char *data, size_t n, const char *file, gb_arena *arena,
                      gb_diags *diags, char **text) {
-    if (n > MOST_BYTES) {
+    if (n > GB_MOST_BYTES) {
         gb_report(diags, file, 0,
                   "is larger than 16 MB; a file of this kind holds some kilobytes: "
                   "check that it is the right one, or split it");
@@ -47,7 +45,7 @@ static bool read_all(FILE *stream, size_t expected, const char *file, gb_arena *
     char *data = malloc(room);
     while (data != NULL) {
         n += fread(data + n, 1, room - n, stream);
-        if (n < room || n > MOST_BYTES)
+        if (n < room || n > GB_MOST_BYTES)
             break;
         room *= 2;
         char *larger = realloc(data, room);
@@ -69,7 +67,7 @@ static bool read_all(FILE *stream, size_t expected, const char *file, gb_arena *
 
 /* As the system tells it; what is no plain file has none. */
 static size_t size_of(const struct stat *info) {
-    return S_ISREG(info->st_mode) && info->st_size > 0 && info->st_size <= MOST_BYTES
+    return S_ISREG(info->st_mode) && info->st_size > 0 && info->st_size <= GB_MOST_BYTES
                ? (size_t)info->st_size
                : 0;
 }

@@ -8,8 +8,10 @@
 
 #include <libconfig.h>
 
-/* Loads all of `file`, at most 16 MB, with room for a few bytes behind it. False with the
-   fault reported. */
+enum { GB_MOST_BYTES = 16 * 1024 * 1024 };
+
+/* Loads all of `file`, at most GB_MOST_BYTES, with room for a few bytes behind it. False
+   with the fault reported. */
 bool gb_load_text(const char *file, gb_arena *arena, gb_diags *diags, char **text,
                   size_t *length) GB_MUST_USE;
 

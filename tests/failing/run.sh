@@ -117,5 +117,16 @@ try_log() { # VARIABLE
 }
 try_log FAIL_ALLOCATION
 try_log FAIL_WRITE
+
+# Another program that saves the log while a row is being added loses nothing by it.
+cp before.csv log.csv
+echo >>before.csv
+env LD_PRELOAD="$shim" CHANGED=log.csv "$program" log job.cfg log.csv add --mix slurry/neat --bags 1/32 \
+    --set "1 treads" --date 2026-05-12 --time 12:00 >"$good/std.txt" 2>"$good/err.txt"
+status=$?
+if [ "$status" != 3 ] || ! cmp -s log.csv before.csv || ! grep -q 'another program' "$good/err.txt"; then
+    echo "FAILED: a log that changes meanwhile: exit status $status, $(head -1 "$good/err.txt")"
+    failed=$((failed + 1))
+fi
 echo "failing: $total calls failed in turn, $failed faults"
 [ "$failed" = 0 ] && [ "$total" -gt 50 ]

@@ -103,6 +103,21 @@ size_t fwrite(const void *bytes, size_t size, size_t n, FILE *to) {
     return 0;
 }
 
+/* CHANGED names a file that another program lengthens as soon as it is opened to read. */
+FILE *fopen(const char *name, const char *mode) {
+    static FILE *(*real)(const char *, const char *);
+    if (real == NULL)
+        *(void **)&real = dlsym(RTLD_NEXT, "fopen");
+    const char *changed = getenv("CHANGED");
+    if (changed != NULL && strcmp(name, changed) == 0) {
+        int fd = open(name, O_WRONLY | O_APPEND);
+        if (fd >= 0 && lseek(fd, 0, SEEK_END) >= 0)
+            (void)!dprintf(fd, "\n");
+        close(fd);
+    }
+    return real(name, mode);
+}
+
 /* A flush of nothing writes nothing. */
 int fflush(FILE *to) {
     static int (*real)(FILE *);

@@ -37,7 +37,25 @@ echo "== without a clock of one's own, that of the machine"
 log=now.csv
 add --mix bed/stiff-1-4 --bags 1 --set "1 treads"
 grep -cE "^$(date +%Y)-[0-9]{2}-[0-9]{2},[0-9]{2}:[0-9]{2},bed/stiff-1-4,1,1," now.csv
+echo "== a file that was there and is empty stays, whatever comes of it"
+log=empty.csv
+: >empty.csv
+add --mix bed/stiff-1-4 --bags 0 --set "1 treads"
+wc -c <empty.csv
+add --mix bed/stiff-1-4 --bags 1 --set "1 treads"
+wc -l <empty.csv
+echo "== what is no plain file, or is gone, takes no row"
+echo | "$GAUGEBOX" log "$job" /dev/stdin add --mix bed/stiff-1-4 --bags 1 --set "1 treads"
+echo "exit $?"
+exec 3<>gone.csv
+rm gone.csv
+"$GAUGEBOX" log "$job" /dev/fd/3 add --mix bed/stiff-1-4 --bags 1 --set "1 treads"
+echo "exit $?"
+exec 3>&-
+"$GAUGEBOX" log "$job" /dev/full add --mix bed/stiff-1-4 --bags 1 --set "1 treads"
+echo "exit $?"
 echo "== wrong usage"
+"$GAUGEBOX" log "$job" new.csv add --lot A --lot B 2>&1 | head -1
 "$GAUGEBOX" log "$job" 2>&1 | head -1
 "$GAUGEBOX" log "$job" new.csv --bags 1 2>&1 | head -1
 "$GAUGEBOX" log "$job" new.csv remove 2>&1 | head -1

@@ -55,6 +55,7 @@ try "a depth of none" '2s/1-1.4 1.5/0 1.5/'
 try "a depth torn apart" '2s|1-1.4 1.5|1 1/4|'
 try "a depth of a word" '2s/1-1.4 1.5/thick/'
 try "a depth beyond ten feet" '2s/1-1.4 1.5/130/'
+try "many depths" "2s/1-1.4 1.5/1.25$(printf ' 1.25%.0s' $(seq 40))/"
 try "thrown over all" '4s/,4,,,rest/,104,,,rest/'
 try "air of the sun" '2s/,61,/,610,/'
 try "a formula" '4s/rest/=rest/'
@@ -68,6 +69,29 @@ try "a quote that is not closed" '2s/C 118/"C 118/'
 try "a quote that swallows rows" '2s/C 118/"C 118/; 4s/rest/re"st/'
 try "carriage returns alone" '2s/$/\r/; 2s/\r/\ra/'
 try "several faults in one go" '2s/stiff-1-4/stiff/; 3s/07:46/7h/; 4s/0.45/-1/; 4s/,4,/,400,/'
+try "a start that is none, told once" '2s/07:42/7.42/'
+try "what is empty beside what is none" '2s/4,1,1,10.5/4,1,,-3/'
+try "nothing but commas" '3s/.*/,,,,,,,,,,,,,/'
+try "a plus without more" '4s/0.45 landing//'
+try "a plus without a count" '4s/0.45 landing/landing/'
+try "many pieces" "2s/5 treads/1 treads$(printf ' + 0.01 treads%.0s' $(seq 40))/"
+echo "== a piece whose name holds a plus, and one layer upon another of one mix"
+cat >plus.cfg <<'END'
+format = 1; site = { name = "s"; }; crew = { mixer = { usable = "6 ft3"; }; };
+pieces = ( { name = "treads + risers"; kind = "tread"; count = 4; size = "5 ft x 14 in";
+             layers = ( { kind = "bed"; mix = "bed/stiff-1-4"; depth = "1 in"; },
+                        { kind = "bed"; mix = "bed/stiff-1-4"; depth = "2 in"; } ); },
+           { name = "treads"; kind = "tread"; count = 4; size = "5 ft x 14 in";
+             layers = ( { kind = "bed"; mix = "bed/stiff-1-4"; depth = "1 in"; } ); } );
+END
+plus() { # SET
+    printf 'date,time,mix,batch,bags,set\n2026-05-12,07:30,bed/stiff-1-4,1,1,%s\n' "$1" >plus.csv
+    "$GAUGEBOX" log plus.cfg plus.csv | sed -n '/^no/,$p'
+    echo "exit ${PIPESTATUS[0]}"
+}
+plus '8 treads + risers+1/2 treads'
+plus '9 treads + risers + 5 treads'
+plus '1 treads + risers + treads'
 echo "== a torn last line"
 good | head -c -8 >log.csv
 look
@@ -99,6 +123,28 @@ echo "== a new row that is none begins no log"
     --water 3 --date 2026-05-12 --time 11:00 --lot "+1" --depth "1in x"
 echo "exit $?"
 [ ! -e begun.csv ] || echo "it was begun"
+echo "== cells of a new row that no file can hold, or no site has"
+row() {
+    "$GAUGEBOX" log "$job" begun.csv add --mix bed/stiff-1-4 --bags 1 --date 2026-05-12 --time 11:00 "$@"
+    echo "exit $?"
+}
+row --remark $'two\nlines' --lot $'a\ttab'
+row --remark $'a \e[31mred word' --lot $'\xff'
+row --remark $'\xe2\x80\xaeturned'
+row --thrown 150% --depth "1in 200in" --air 200F --water 20000qt
+row --batch 1.5 --start 7h --stop 08:00
+[ ! -e begun.csv ] || echo "it was begun"
+echo "== a log that would be too large to be read again"
+good >large.csv
+{
+    printf '2026-05-12,10:17,slurry/neat,2,0.03,,,,,,,,,'
+    head -c "$((16 * 1024 * 1024 - $(wc -c <large.csv) - 11))" /dev/zero | tr '\0' x
+    echo
+} >>large.csv
+cp large.csv before.csv
+"$GAUGEBOX" log "$job" large.csv add --mix bed/stiff-1-4 --bags 1 --date 2026-05-12 --time 11:00
+echo "exit $?"
+cmp large.csv before.csv
 echo "== over 100000 rows"
 good >log.csv
 yes '2026-05-12,10:17,slurry/neat,2,0.03,,,,,,,,,' | head -100000 >>log.csv
