@@ -168,8 +168,9 @@ static void take_owed(gb_course *c, gb_use *u) {
     c->owed.m3 -= u->taken.m3;
     if (u->bags > 0) {
         bool whole = c->mix->need.mix->part_count == 0 && c->mix->batching.most_bags >= 1;
-        u->bags =
-            gb_round(u->taken.m3 * (1 + waste) / yield, whole ? 1.0 : EIGHTH, GB_UP);
+        double step = whole ? 1.0 : EIGHTH;
+        u->bags = /* never 0, which would make it one of the plan's */
+            gb_larger(step, gb_round(u->taken.m3 * (1 + waste) / yield, step, GB_UP));
         u->made.m3 = u->bags * yield;
     }
 }

@@ -321,6 +321,36 @@ Test(days, joints_wait) {
     }
 }
 
+/* Cores wait 24 h for their block, whose mix says nothing. */
+Test(days, cores_wait) {
+    gb_arena arena;
+    gb_plan plan;
+    fx_job f;
+    fx_open(&arena);
+    fx_empty(&f);
+    library_day(&f.job.crew);
+    f.job.crew.pace.m3_s = FT3 / HOUR;
+    fx_piece(&f, "riser", GB_RISER, 1, FT, FT);
+    fx_layer(&f, GB_BLOCK, &FX_LIME_MORTAR, NAN)->wall =
+        (gb_wall){.length = {20 * FT},
+                  .courses = 3,
+                  .ends = 2,
+                  .nominal = {{16 * IN}, {8 * IN}},
+                  .joint = {0.375 * IN},
+                  .width = {7.625 * IN},
+                  .shell = {1.25 * IN}};
+    fx_layer(&f, GB_CORE, &FX_BLEND, NAN)->volume.m3 = FT3 / 2;
+    fx_plan(&f, &arena, &plan);
+    gb_timetable t = table_of(&plan, &arena);
+    cr_assert(t.stage_count == 2, "%zu stages", t.stage_count);
+    cr_expect(t.stages[0].stage == GB_BLOCK_STAGE && t.stages[1].stage == GB_CORE_STAGE);
+    cr_expect(t.stages[1].hold == NULL);
+    cr_expect(fx_near(t.stages[1].not_before - t.stages[0].to, 24 * HOUR, 1e-6), "%g h",
+              (t.stages[1].not_before - t.stages[0].to) / HOUR);
+    cr_expect(t.stages[1].from >= t.stages[1].not_before);
+    gb_arena_release(&arena);
+}
+
 /* Each stage is batched for by itself: 1.4 + 1.4 bags of a blend are two and two. */
 Test(days, batches_of_a_stage) {
     gb_arena arena;
