@@ -6,6 +6,7 @@
 #include "gaugebox/layer.h"
 #include "gaugebox/lift.h"
 #include "gaugebox/loose.h"
+#include "gaugebox/moisture.h"
 #include "gaugebox/pail.h"
 #include "gaugebox/sand.h"
 #include "gaugebox/shape.h"

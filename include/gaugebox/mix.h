@@ -2,8 +2,7 @@
 #ifndef GAUGEBOX_MIX_H
 #define GAUGEBOX_MIX_H
 
-#include "gaugebox/origin.h"
-#include "gaugebox/quantity.h"
+#include "gaugebox/concrete.h"
 
 /* One text in several languages, each with its two-letter code. */
 typedef struct gb_phrase {
@@ -84,7 +83,14 @@ typedef struct gb_part {
     const gb_material *material; /* set once the table is complete */
     double volume;
     gb_origin at;
+    /* Of a part of proportioned concrete; of all others zero. */
+    double gravity;                /* goes before the material's */
+    gb_share absorption, moisture; /* of aggregate; moisture of stone alone, sand has the
+                                      pile's */
 } gb_part;
+
+/* Its own specific gravity, else the material's. */
+double gb_part_gravity(const gb_part *part);
 
 /* What goes into a mix beside its parts. One of the three amounts is stated, the others
    are NaN. */
@@ -181,6 +187,9 @@ typedef struct gb_mix {
     gb_words not_for;
     gb_words source;      /* a standard or book, or "common practice" */
     gb_claim claims;      /* what its proportions claim to be */
+    gb_pressure strength; /* at 28 days, of cylinders, that it is known for; NaN: none */
+    gb_concrete
+        concrete; /* what its parts are proportioned for; line 0: they are stated */
     const gb_part *parts; /* none for a bagged blend */
     size_t part_count;
     const gb_addition *additions;
@@ -220,6 +229,8 @@ typedef struct gb_recipe {
     gb_mass part[GB_MOST_PARTS];
     gb_mass binder; /* cement and lime; of a bagged blend, all of it */
     gb_mass sand;   /* dry */
+    gb_mass drunk;  /* water that the aggregate absorbs, less what its stone brings; 0
+                       where the water figures count all that is in the sand */
     gb_mass powder; /* additions by a share of the binder */
     gb_mass dry;    /* all that is not water; liquids of an addition count as water */
     gb_mass water_least, water_usual, water_most;
@@ -256,6 +267,15 @@ typedef struct gb_recipe {
    2700 kg/m3, which no mortar, grout, paste or concrete is. */
 gb_status gb_make_recipe(const gb_mix *mix, const gb_label *own, bool measured,
                          gb_mass bag, gb_recipe *recipe) GB_MUST_USE;
+
+/* Gives a mix the parts, the water and the air of its concrete: `parts` (room for three)
+   become its parts by loose volume, as gb_make_recipe weighs them. The ratio of water to
+   cement is never passed; least is 0.9 of it (common practice). GB_IMPOSSIBLE as
+   gb_concrete_parts; GB_NOT_POSITIVE for a material without a density. */
+gb_status gb_mix_of_concrete(gb_mix *mix, gb_part *parts) GB_MUST_USE;
+
+/* True when its parts are proportioned for a strength. */
+bool gb_is_proportioned(const gb_mix *mix);
 
 /* The mass of an addition in `bags` bags: a share of the binder; a dose for so much
    binder, times its density; or, of one that replaces water, its share of the `water`

@@ -44,6 +44,10 @@ typedef struct gb_mortar_rate {
 typedef struct gb_share {
     double of_one;
 } gb_share;
+/* Strength of concrete, a force on an area. */
+typedef struct gb_pressure {
+    double pa;
+} gb_pressure;
 typedef struct gb_money {
     int64_t minor; /* cents, pence: the currency's smallest unit */
 } gb_money;
@@ -65,6 +69,7 @@ typedef enum gb_kind {
     GB_JOINT_RATE,  /* m/m2 */
     GB_MORTAR_RATE, /* m3/m2 */
     GB_EVAPORATION, /* kg/(m2 s) */
+    GB_PRESSURE,    /* Pa */
     GB_KINDS
 } gb_kind;
 

@@ -1,7 +1,7 @@
 /* Sand as it lies in the pile, its moisture and its bulking, and the measures that loose
    materials are gauged with. Moisture and bulking never change the dry mass of a batch
-   nor its yield: only the loose volume to gauge, the mass as it lies, and the water to
-   add. */
+   nor its yield: only the loose volume to gauge, and what moisture.h makes of it: the
+   mass as it lies, and the water to add. */
 #ifndef GAUGEBOX_SAND_H
 #define GAUGEBOX_SAND_H
 
@@ -77,21 +77,6 @@ gb_density gb_loose_density(const gb_material *material, gb_lying lying);
 /* The volume of a dry mass as it lies loose, and back. */
 gb_volume gb_loose_volume(const gb_material *material, gb_mass dry, gb_lying lying);
 gb_mass gb_dry_mass(const gb_material *material, gb_volume loose, gb_lying lying);
-
-/* A dry mass as the scale shows it: sand with its water. */
-gb_mass gb_mass_lying(const gb_material *material, gb_mass dry, gb_lying lying);
-
-/* ---- water ------------------------------------------------------------------------- */
-
-/* The three water figures to ADD to `bags` bags with sand of that moisture. */
-typedef struct gb_water_row {
-    gb_share moisture;
-    gb_mass first, usual, most;
-} gb_water_row;
-
-/* GB_TOO_WET when the sand brings the least water of the mix already. */
-gb_status gb_water_to_add(const gb_mix *mix, const gb_recipe *recipe, gb_share moisture,
-                          double bags, gb_water_row *row) GB_MUST_USE;
 
 /* ---- what it is gauged with -------------------------------------------------------- */
 

@@ -104,23 +104,3 @@ gb_volume gb_loose_volume(const gb_material *material, gb_mass dry, gb_lying lyi
 gb_mass gb_dry_mass(const gb_material *material, gb_volume loose, gb_lying lying) {
     return (gb_mass){loose.m3 * gb_loose_density(material, lying).kg_m3};
 }
-
-gb_mass gb_mass_lying(const gb_material *material, gb_mass dry, gb_lying lying) {
-    double moisture = material->kind == GB_SAND ? lying.moisture.of_one : 0;
-    return (gb_mass){dry.kg * (1.0 + moisture)};
-}
-
-/* ---- water ------------------------------------------------------------------------- */
-
-gb_status gb_water_to_add(const gb_mix *mix, const gb_recipe *recipe, gb_share moisture,
-                          double bags, gb_water_row *row) {
-    double own = recipe->sand.kg * moisture.of_one;
-    double least = recipe->water_least.kg - own;
-    if (!gb_over(least, 0))
-        return GB_TOO_WET;
-    row->moisture = moisture;
-    row->first.kg = bags * least * mix->water.first.of_one;
-    row->usual.kg = bags * (recipe->water_usual.kg - own);
-    row->most.kg = bags * (recipe->water_most.kg - own);
-    return GB_OK;
-}

@@ -3,13 +3,15 @@
 #include <string.h>
 
 /* Sources: the foot, the pound and the US gallon (231 in3) are exact by definition, NIST
-   Handbook 44 appendix C; the foot-based speed units follow from them. */
+   Handbook 44 appendix C; the foot-based speed units follow from them. The pound-force is
+   the pound at standard gravity, 9.80665 m/s2. */
 #define INCH   0.0254
 #define FOOT   0.3048
 #define YARD   0.9144
 #define POUND  0.45359237
 #define GALLON (231.0 * INCH * INCH * INCH)
 #define FOOT2  (FOOT * FOOT)
+#define PSI    (POUND * 9.80665 / (INCH * INCH))
 #define FOOT3  (FOOT * FOOT * FOOT)
 
 #define UNIT(n, k, f, d)                                                                 \
@@ -25,6 +27,8 @@ static const gb_unit UNITS[] = {
     {.name = "F", .kind = GB_TEMP, .factor = 5.0, .divisor = 9.0, .zero = 32.0},
     UNIT("L", GB_VOLUME, 1.0, 1000.0),
     UNIT("L/h", GB_VOLUME_PACE, 0.001, 3600.0),
+    UNIT("MPa", GB_PRESSURE, 1e6, 1.0),
+    UNIT("N/mm2", GB_PRESSURE, 1e6, 1.0),
     UNIT("cm", GB_LENGTH, 1.0, 100.0),
     UNIT("cm2", GB_AREA, 1.0, 1e4),
     UNIT("cu ft", GB_VOLUME, FOOT3, 1.0),
@@ -55,6 +59,7 @@ static const gb_unit UNITS[] = {
     UNIT("in3", GB_VOLUME, INCH *INCH *INCH, 1.0),
     UNIT("inch", GB_LENGTH, INCH, 1.0),
     UNIT("inches", GB_LENGTH, INCH, 1.0),
+    UNIT("kPa", GB_PRESSURE, 1000.0, 1.0),
     UNIT("kg", GB_MASS, 1.0, 1.0),
     UNIT("kg/m2/h", GB_EVAPORATION, 1.0, 3600.0),
     UNIT("kg/m3", GB_DENSITY, 1.0, 1.0),
@@ -86,6 +91,7 @@ static const gb_unit UNITS[] = {
     UNIT("mm2", GB_AREA, 1.0, 1e6),
     UNIT("mph", GB_SPEED, 5280.0 * FOOT, 3600.0),
     UNIT("oz", GB_MASS, POUND, 16.0),
+    UNIT("psi", GB_PRESSURE, PSI, 1.0),
     UNIT("pt", GB_VOLUME, GALLON, 8.0),
     UNIT("qt", GB_VOLUME, GALLON, 4.0),
     UNIT("s", GB_DURATION, 1.0, 1.0),

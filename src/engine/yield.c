@@ -34,6 +34,10 @@ static bool usable_material(const gb_material *m) {
            positive(m->gravity) && (m->kind != GB_SAND || positive(m->dry_loose.kg_m3));
 }
 
+double gb_part_gravity(const gb_part *part) {
+    return part->gravity > 0 ? part->gravity : part->material->gravity;
+}
+
 /* The masses of the parts, for one bag of the first part. */
 static gb_status weigh_parts(const gb_mix *mix, gb_recipe *r) {
     const gb_part *first = &mix->parts[0];
@@ -47,6 +51,7 @@ static gb_status weigh_parts(const gb_mix *mix, gb_recipe *r) {
         double kg = per_volume * p->volume * p->material->bulk.kg_m3;
         r->part[i].kg = kg;
         r->dry.kg += kg;
+        r->drunk.kg += kg * (p->absorption.of_one - p->moisture.of_one);
         if (p->material->kind == GB_SAND)
             r->sand.kg += kg;
         else if (p->material->kind != GB_COARSE)
@@ -119,7 +124,7 @@ static gb_status volume_of_parts(const gb_mix *mix, gb_recipe *r) {
     double sand = 0;
     for (size_t i = 0; i < mix->part_count; i++) {
         const gb_material *m = mix->parts[i].material;
-        solid += r->part[i].kg / (m->gravity * GB_WATER_KG_M3);
+        solid += r->part[i].kg / (gb_part_gravity(&mix->parts[i]) * GB_WATER_KG_M3);
         if (m->kind == GB_SAND)
             sand += r->part[i].kg / (SAND_SHRINKAGE * m->dry_loose.kg_m3);
     }

@@ -26,6 +26,7 @@ static const struct {
     [GB_JOINT_RATE] = {N_("a length of joint by area"), {"1 ft/ft2", "3.28 m/m2"}},
     [GB_MORTAR_RATE] = {N_("a volume by area"), {"8.5 ft3/100 ft2", "0.026 m3/m2"}},
     [GB_EVAPORATION] = {N_("an evaporation"), {"0.2 lb/ft2/h", "1 kg/m2/h"}},
+    [GB_PRESSURE] = {N_("a strength"), {"3500 psi", "25 MPa"}},
 };
 _Static_assert(sizeof KINDS / sizeof KINDS[0] == GB_KINDS, "a row for every kind");
 

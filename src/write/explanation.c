@@ -83,6 +83,7 @@ static const struct {
     [GB_JOINT_RATE] = {"ft/ft2", "m/m2"},
     [GB_MORTAR_RATE] = {"ft3/ft2", "m3/m2"},
     [GB_EVAPORATION] = {"lb/ft2/h", "kg/m2/h"},
+    [GB_PRESSURE] = {"psi", "MPa"},
     [GB_PLAIN] = {NULL, NULL},
     [GB_MINOR_UNITS] = {NULL, NULL},
 };

@@ -30,6 +30,7 @@ si_of() { # kind: the SI unit that the table keeps it in
     joint_rate) echo 'm/m^2' ;;
     mortar_rate) echo 'm^3/m^2' ;;
     evaporation) echo 'kg/m^2/s' ;;
+    pressure) echo 'Pa' ;;
     esac
 }
 
@@ -64,6 +65,8 @@ gnu_name() { # kind, name: what GNU units calls it; nothing for an unknown one
     mortar_rate:m3/m2) echo 'm^3/m^2' ;;
     evaporation:kg/m2/h) echo 'kg/m^2/hour' ;;
     evaporation:lb/ft2/h) echo 'pound/foot^2/hour' ;;
+    pressure:N/mm2) echo 'newton/mm^2' ;;
+    pressure:MPa | pressure:kPa | pressure:psi) echo "$2" ;;
     mortar_rate:ft3/ft2) echo 'foot^3/foot^2' ;;
     'mortar_rate:ft3/100 ft2') echo '0.01 foot^3/foot^2' ;;
     density:kg/m3) echo 'kg/m^3' ;;

@@ -21,6 +21,7 @@ static const char *const KINDS[] = {
     [GB_JOINT_RATE] = "joint_rate",
     [GB_MORTAR_RATE] = "mortar_rate",
     [GB_EVAPORATION] = "evaporation",
+    [GB_PRESSURE] = "pressure",
 };
 _Static_assert(sizeof KINDS / sizeof KINDS[0] == GB_KINDS, "a word for every kind");
 

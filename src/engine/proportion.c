@@ -1,0 +1,210 @@
+#include "engine/proportion.h"
+#include "gaugebox/mix.h"
+
+#include "gaugebox/count.h"
+
+#include <math.h>
+
+/* ---- what is asked for ------------------------------------------------------------- */
+
+static double gravity_of(double stated, const gb_material *material) {
+    return isnan(stated) && material != NULL ? material->gravity : stated;
+}
+
+double gb_cement_gravity(const gb_concrete *c) {
+    return gravity_of(c->cement_gravity, c->cement_material);
+}
+
+double gb_sand_gravity(const gb_concrete *c) {
+    return gravity_of(c->sand_gravity, c->sand_material);
+}
+
+double gb_stone_gravity(const gb_concrete *c) {
+    return gravity_of(c->stone_gravity, c->stone_material);
+}
+
+bool gb_is_entrained(const gb_concrete *c) {
+    return c->air != GB_AIR_TRAPPED;
+}
+
+/* ---- required average strength ----------------------------------------------------- */
+
+double gb_few_tests(size_t tests) {
+    static const double FACTORS[] = {1.16, 1.08, 1.03, 1.00}; /* 15, 20, 25, 30 tests */
+    enum { FIRST = 15, STEP = 5, LAST = 30 };
+    if (tests < FIRST)
+        return GB_NONE;
+    if (tests >= LAST)
+        return 1.0;
+    size_t i = (tests - FIRST) / STEP;
+    double x = (double)(tests - FIRST - i * STEP) / STEP;
+    return FACTORS[i] + (FACTORS[i + 1] - FACTORS[i]) * x;
+}
+
+/* What the two systems print in their own round figures. */
+typedef struct overdesign {
+    const char *unit;
+    double low, high;             /* bands of f'c */
+    double below, between, above; /* what is added without tests */
+    double dip;                   /* a single test may be so far below f'c */
+} overdesign;
+
+static const overdesign OVERDESIGNS[] = {
+    [GB_US] = {"psi", 3000, 5000, 1000, 1200, 700, 500},
+    [GB_METRIC] = {"MPa", 21, 35, 7.0, 8.3, 5.0, 3.5}};
+
+static double without_tests(const overdesign *o, double f) {
+    if (gb_under(f, o->low))
+        return f + o->below;
+    return gb_over(f, o->high) ? 1.10 * f + o->above : f + o->between;
+}
+
+static double with_tests(const overdesign *o, double f, double s) {
+    double second = gb_over(f, o->high) ? 0.90 * f + 2.33 * s : f + 2.33 * s - o->dip;
+    return gb_larger(f + 1.34 * s, second);
+}
+
+gb_pressure gb_required_average(const gb_concrete *c) {
+    if (!isnan(c->average.pa) || isnan(c->strength.pa))
+        return c->average;
+    const overdesign *o = &OVERDESIGNS[c->table];
+    const gb_unit *unit = gb_find_unit(GB_PRESSURE, o->unit);
+    double f = gb_to_unit(unit, c->strength.pa);
+    double s = gb_to_unit(unit, c->deviation.pa) * gb_few_tests(c->tests);
+    double average = isnan(c->deviation.pa) ? without_tests(o, f) : with_tests(o, f, s);
+    return (gb_pressure){gb_from_unit(unit, average)};
+}
+
+/* ---- proportions ------------------------------------------------------------------- */
+
+/* Pavement takes up to 10 % more coarse aggregate, pumped concrete 10 % less. */
+static const double PLACED[GB_PLACINGS] = {
+    [GB_BY_HAND_PLACED] = 1.0, [GB_PAVED] = 1.1, [GB_PUMPED] = 0.9};
+
+static gb_density water_of(const gb_concrete *c, const gb_proportions *p) {
+    if (!isnan(c->water.kg_m3))
+        return c->water;
+    return (gb_density){p->table_water.kg_m3 - gb_shape_saving(c->table, c->shape).kg_m3};
+}
+
+static gb_share air_of(const gb_concrete *c, size_t size) {
+    return isnan(c->air_content.of_one) ? gb_table_air(size, c->air) : c->air_content;
+}
+
+/* The sand fills what the others leave of 1 m3. */
+void gb_fill_with_sand(const gb_concrete *c, gb_density water,
+                       gb_parts_of_concrete *parts) {
+    parts->water_volume.of_one = parts->water.kg_m3 / water.kg_m3;
+    parts->cement_volume.of_one =
+        parts->cement.kg_m3 / (gb_cement_gravity(c) * water.kg_m3);
+    parts->stone_volume.of_one = parts->stone.kg_m3 / (gb_stone_gravity(c) * water.kg_m3);
+    parts->sand_volume.of_one = 1.0 - parts->water_volume.of_one -
+                                parts->cement_volume.of_one - parts->stone_volume.of_one -
+                                parts->air.of_one;
+    parts->sand.kg_m3 = parts->sand_volume.of_one * gb_sand_gravity(c) * water.kg_m3;
+    parts->fresh.kg_m3 = parts->water.kg_m3 + parts->cement.kg_m3 +
+                         parts->stone.kg_m3 * (1.0 + c->stone_absorption.of_one) +
+                         parts->sand.kg_m3 * (1.0 + c->sand_absorption.of_one);
+}
+
+/* All that reads a table; NaN where the table has nothing. */
+static void look_up(const gb_concrete *c, gb_proportions *p) {
+    bool entrained = gb_is_entrained(c);
+    p->average = gb_required_average(c);
+    p->table_water = gb_mixing_water(c->table, p->band, p->size, entrained);
+    p->ratio_strength = isnan(c->ratio)
+                            ? gb_ratio_of_strength(c->table, p->average, entrained)
+                            : c->ratio;
+    p->ratio_attack = gb_ratio_of_attack(c->attack, c->resisting);
+    p->ratio = gb_smaller(p->ratio_strength, p->ratio_attack);
+    p->coarse_share.of_one =
+        gb_coarse_share(p->size, c->fineness).of_one * PLACED[c->placing];
+    p->first_mass = gb_first_mass(c->table, p->size, entrained);
+}
+
+static void proportion(const gb_concrete *c, gb_density water, gb_proportions *p) {
+    gb_parts_of_concrete *parts = &p->parts;
+    look_up(c, p);
+    parts->water = water_of(c, p);
+    parts->air = air_of(c, p->size);
+    parts->cement.kg_m3 = parts->water.kg_m3 / p->ratio;
+    parts->stone.kg_m3 = p->coarse_share.of_one * c->rodded.kg_m3;
+    gb_fill_with_sand(c, water, parts);
+    p->sand_by_mass.kg_m3 = p->first_mass.kg_m3 - parts->water.kg_m3 -
+                            parts->cement.kg_m3 - parts->stone.kg_m3;
+}
+
+/* ---- what can be wrong ------------------------------------------------------------- */
+
+/* A share of sand under this makes no concrete that holds together. */
+static const double LEAST_SAND = 0.05;
+static const double LEAST_VOIDS = 0.25;
+static const double MOST_VOIDS = 0.60;
+
+static uint32_t strength_faults(const gb_concrete *c) {
+    bool tests = !isnan(c->deviation.pa);
+    uint32_t faults =
+        gb_when(tests && isnan(gb_few_tests(c->tests)), GB_FEW_TESTS) |
+        gb_when(!tests && c->tests > 0, GB_TESTS_ALONE) |
+        gb_when(isnan(c->strength.pa) && isnan(c->average.pa) && isnan(c->ratio),
+                GB_NO_STRENGTH);
+    gb_pressure least = {0};
+    gb_pressure most = {0};
+    gb_strength_range(c->table, gb_is_entrained(c), &least, &most);
+    double average = gb_required_average(c).pa;
+    if (!isnan(c->ratio) || isnan(average))
+        return faults;
+    return faults | gb_when(gb_over(average, most.pa), GB_STRENGTH_HIGH) |
+           gb_when(gb_under(average, least.pa), GB_STRENGTH_LOW);
+}
+
+static uint32_t moisture_faults(const gb_concrete *c) {
+    bool sand = gb_under(c->sand_moisture.of_one, c->sand_absorption.of_one);
+    bool stone = gb_under(c->stone_moisture.of_one, c->stone_absorption.of_one);
+    return gb_when(sand && !c->air_dry, GB_SAND_TOO_DRY) |
+           gb_when(stone && !c->air_dry, GB_STONE_TOO_DRY);
+}
+
+static uint32_t aggregate_faults(const gb_concrete *c) {
+    size_t size = 0;
+    double voids = 1.0 - c->rodded.kg_m3 / (gb_stone_gravity(c) * GB_WATER_KG_M3);
+    return gb_when(!gb_nominal_size(c->largest, &size), GB_SIZE_NOT_IN_TABLE) |
+           gb_when(isnan(gb_coarse_share(0, c->fineness).of_one), GB_FINENESS_OUTSIDE) |
+           gb_when(!(voids >= LEAST_VOIDS && voids <= MOST_VOIDS), GB_RODDED_IMPOSSIBLE);
+}
+
+static uint32_t water_faults(const gb_concrete *c) {
+    size_t band = 0;
+    size_t size = 0;
+    if (!gb_slump_band(c->slump, &band))
+        return gb_when(true, GB_SLUMP_NOT_IN_TABLE);
+    if (!gb_nominal_size(c->largest, &size))
+        return 0;
+    bool no_cell = isnan(c->water.kg_m3) &&
+                   isnan(gb_mixing_water(c->table, band, size, gb_is_entrained(c)).kg_m3);
+    bool over = !gb_is_entrained(c) &&
+                gb_over(c->air_content.of_one, gb_table_air(size, GB_AIR_TRAPPED).of_one);
+    return gb_when(no_cell, GB_NO_WATER_CELL) | gb_when(over, GB_AIR_WITHOUT_LEVEL);
+}
+
+uint32_t gb_design_faults(const gb_concrete *c) {
+    uint32_t faults =
+        strength_faults(c) | moisture_faults(c) | aggregate_faults(c) | water_faults(c);
+    if (faults != 0)
+        return faults;
+    gb_proportions p = {0};
+    (void)gb_slump_band(c->slump, &p.band);
+    (void)gb_nominal_size(c->largest, &p.size);
+    proportion(c, (gb_density){GB_WATER_KG_M3}, &p);
+    return gb_when(!(p.parts.sand_volume.of_one >= LEAST_SAND), GB_NO_ROOM_FOR_SAND);
+}
+
+gb_status gb_proportion(const gb_concrete *c, gb_density water, gb_proportions *p) {
+    gb_proportions result = {0};
+    if (gb_design_faults(c) != 0 || !gb_slump_band(c->slump, &result.band) ||
+        !gb_nominal_size(c->largest, &result.size))
+        return GB_IMPOSSIBLE;
+    proportion(c, water, &result);
+    *p = result;
+    return GB_OK;
+}

@@ -1,0 +1,172 @@
+#include "engine/proportion.h"
+#include "gaugebox/mix.h"
+#include "gaugebox/moisture.h"
+
+#include "gaugebox/count.h"
+
+#include <math.h>
+
+/* What water changes with slump and air, ACI 211.1 section 6.3.9: by 10 lb/yd3 for 1 in,
+   2 kg/m3 for 10 mm; by 5 lb/yd3, 3 kg/m3, for 1 % of air. */
+static double water_for_slump(gb_system table, double lacks_m) {
+    if (table == GB_US)
+        return gb_si(GB_DENSITY, "lb/yd3", 10) * lacks_m / gb_si(GB_LENGTH, "in", 1);
+    return 2.0 * lacks_m / gb_si(GB_LENGTH, "mm", 10);
+}
+
+static double water_for_air(gb_system table, double too_much) {
+    double each = table == GB_US ? gb_si(GB_DENSITY, "lb/yd3", 5) : 3.0;
+    return each * too_much * 100.0;
+}
+
+/* ---- the trial as it was mixed ----------------------------------------------------- */
+
+/* Its aggregate, dry; what was not said to be wet or dry is saturated, surface-dry. */
+typedef struct mixed {
+    gb_mass stone, sand, water;
+} mixed;
+
+static gb_wetness stone_wetness(const gb_concrete *c) {
+    return gb_wetness_of(c->stone_moisture, c->stone_absorption);
+}
+
+static gb_wetness sand_wetness(const gb_concrete *c) {
+    return gb_wetness_of(c->sand_moisture, c->sand_absorption);
+}
+
+static mixed as_mixed(const gb_concrete *c) {
+    const gb_trial *t = &c->trial;
+    mixed m = {
+        .stone = gb_on_basis(t->stone, stone_wetness(c), GB_AS_DELIVERED, GB_OVEN_DRY),
+        .sand = gb_on_basis(t->sand, sand_wetness(c), GB_AS_DELIVERED, GB_OVEN_DRY)};
+    m.water.kg = t->water.kg + gb_free_water(m.stone, stone_wetness(c)).kg +
+                 gb_free_water(m.sand, sand_wetness(c)).kg;
+    return m;
+}
+
+static gb_mass batch_of(const gb_trial *t) {
+    return (gb_mass){t->water.kg + t->cement.kg + t->stone.kg + t->sand.kg};
+}
+
+static gb_density unit_mass_of(const gb_trial *t) {
+    if (!isnan(t->unit_mass.kg_m3))
+        return t->unit_mass;
+    return (gb_density){(t->full.kg - t->empty.kg) / t->measure.m3};
+}
+
+/* T of ASTM C138, the mass of the trial's parts over their volume without air. */
+static double air_free(const gb_concrete *c, const mixed *m, gb_density water) {
+    double volume = m->water.kg / water.kg_m3 +
+                    c->trial.cement.kg / (gb_cement_gravity(c) * water.kg_m3) +
+                    m->stone.kg / (gb_stone_gravity(c) * water.kg_m3) +
+                    m->sand.kg / (gb_sand_gravity(c) * water.kg_m3);
+    return batch_of(&c->trial).kg / volume;
+}
+
+static double gravimetric(const gb_concrete *c, const mixed *m, gb_density water) {
+    double t = air_free(c, m, water);
+    return (t - unit_mass_of(&c->trial).kg_m3) / t;
+}
+
+/* ---- what can be wrong ------------------------------------------------------------- */
+
+static const double LIGHTEST = 1200.0; /* kg/m3, as every fresh mix of ours */
+static const double HEAVIEST = 2700.0;
+static const double OVERFULL = -0.02; /* air by mass; common practice for its error */
+static const double HOLLOW = 0.15;
+static const double LEAST_RATIO = 0.25;
+
+static bool masses_stated(const gb_trial *t) {
+    bool measured = !isnan(t->full.kg) && !isnan(t->empty.kg) && !isnan(t->measure.m3);
+    return !isnan(t->water.kg) && !isnan(t->cement.kg) && !isnan(t->stone.kg) &&
+           !isnan(t->sand.kg) && (measured || !isnan(t->unit_mass.kg_m3));
+}
+
+static uint32_t impossible_masses(const gb_concrete *c) {
+    gb_density water = {GB_WATER_KG_M3};
+    mixed m = as_mixed(c);
+    double unit = unit_mass_of(&c->trial).kg_m3;
+    double air = gravimetric(c, &m, water);
+    return gb_when(gb_under(unit, LIGHTEST), GB_TRIAL_LIGHT) |
+           gb_when(gb_over(unit, HEAVIEST), GB_TRIAL_HEAVY) |
+           gb_when(gb_under(air, OVERFULL), GB_TRIAL_OVERFULL) |
+           gb_when(gb_over(air, HOLLOW), GB_TRIAL_HOLLOW) |
+           gb_when(gb_under(m.water.kg / c->trial.cement.kg, LEAST_RATIO), GB_TRIAL_DRY);
+}
+
+static uint32_t trial_faults(const gb_concrete *c) {
+    const gb_trial *t = &c->trial;
+    bool any_measure = !isnan(t->full.kg) || !isnan(t->empty.kg) || !isnan(t->measure.m3);
+    uint32_t faults = gb_when(!masses_stated(t), GB_TRIAL_INCOMPLETE) |
+                      gb_when(any_measure && !isnan(t->unit_mass.kg_m3), GB_TRIAL_TWICE) |
+                      gb_when(!isnan(t->full.kg) && !gb_over(t->full.kg, t->empty.kg),
+                              GB_TRIAL_MEASURE);
+    return faults != 0 ? faults : impossible_masses(c);
+}
+
+uint32_t gb_concrete_faults(const gb_concrete *c) {
+    uint32_t faults = gb_design_faults(c);
+    return faults | (c->trial.at.line != 0 ? trial_faults(c) : 0);
+}
+
+/* ---- judging it -------------------------------------------------------------------- */
+
+static void measure(const gb_concrete *c, const gb_proportions *p, const mixed *m,
+                    gb_density water, gb_trial_result *r) {
+    const gb_trial *t = &c->trial;
+    r->unit_mass = unit_mass_of(t);
+    r->batch = batch_of(t);
+    r->yield.m3 = r->batch.kg / r->unit_mass.kg_m3;
+    r->cement_content.kg_m3 = t->cement.kg / r->yield.m3;
+    r->relative_yield = r->yield.m3 * p->parts.cement.kg_m3 / t->cement.kg;
+    r->gravimetric_air.of_one = gravimetric(c, m, water);
+    r->air = isnan(t->air.of_one) ? p->parts.air : t->air;
+    r->mixing_water = m->water;
+    r->water_used.kg_m3 = m->water.kg / r->yield.m3;
+    r->ratio_used = m->water.kg / t->cement.kg;
+}
+
+/* Air counts by meter alone: a mass says too little about it to change the water by. */
+static void adjust(const gb_concrete *c, const gb_proportions *p, const mixed *m,
+                   gb_density water, gb_trial_result *r) {
+    const gb_trial *t = &c->trial;
+    double lacks = isnan(t->slump.m) ? 0 : c->slump.m - t->slump.m;
+    double too_much = gb_is_entrained(c) ? r->air.of_one - p->parts.air.of_one : 0;
+    r->for_slump.kg_m3 = water_for_slump(c->table, lacks);
+    r->for_air.kg_m3 = water_for_air(c->table, too_much);
+    gb_parts_of_concrete *next = &r->next;
+    next->water.kg_m3 = r->water_used.kg_m3 + r->for_slump.kg_m3 + r->for_air.kg_m3;
+    next->cement.kg_m3 = next->water.kg_m3 / p->ratio;
+    next->stone.kg_m3 = m->stone.kg / r->yield.m3;
+    next->air = p->parts.air;
+    gb_fill_with_sand(c, water, next);
+    double ssd = r->unit_mass.kg_m3 - next->water.kg_m3 - next->cement.kg_m3 -
+                 next->stone.kg_m3 * (1.0 + c->stone_absorption.of_one);
+    r->next_sand_by_mass.kg_m3 = ssd / (1.0 + c->sand_absorption.of_one);
+}
+
+gb_status gb_judge_trial(const gb_concrete *c, const gb_proportions *p, gb_density water,
+                         gb_trial_result *t) {
+    if (c->trial.at.line == 0 || gb_concrete_faults(c) != 0)
+        return GB_IMPOSSIBLE;
+    mixed m = as_mixed(c);
+    gb_trial_result result = {0};
+    measure(c, p, &m, water, &result);
+    adjust(c, p, &m, water, &result);
+    if (!(result.next.sand_volume.of_one > 0) || !(result.next.water.kg_m3 > 0))
+        return GB_IMPOSSIBLE;
+    *t = result;
+    return GB_OK;
+}
+
+gb_status gb_concrete_parts(const gb_concrete *c, gb_density water,
+                            gb_parts_of_concrete *parts) {
+    gb_proportions p;
+    gb_trial_result t;
+    gb_status status = gb_proportion(c, water, &p);
+    if (status == GB_OK && c->trial.at.line != 0)
+        status = gb_judge_trial(c, &p, water, &t);
+    if (status == GB_OK)
+        *parts = c->trial.at.line != 0 ? t.next : p.parts;
+    return status;
+}
