@@ -349,6 +349,13 @@ static const gb_key MIX_KEYS[] = {
      .help =
          N_("pigment, polymer and other admixtures, each with a share, a dose or what "
             "it replaces")},
+    {.name = "concrete",
+     .kind = GB_KEY_GROUP,
+     .child = &GB_CONCRETE_SCHEMA,
+     .empty_when_absent = true,
+     .offset = offsetof(gb_mix, concrete),
+     .help = N_("concrete whose parts, water and air follow from what is asked of it, "
+                "after ACI 211.1; instead of parts, water and air")},
     {.name = "label",
      .kind = GB_KEY_GROUP,
      .child = &LABEL,
@@ -363,9 +370,8 @@ static const gb_key MIX_KEYS[] = {
     {.name = "water",
      .kind = GB_KEY_GROUP,
      .child = &WATER,
-     .required = true,
      .offset = offsetof(gb_mix, water),
-     .help = N_("least, usual, never past")},
+     .help = N_("least, usual, never past; of all but a concrete")},
     {.name = "air",
      .kind = GB_KEY_QUANTITY,
      .quantity = GB_SHARE,

@@ -1,7 +1,9 @@
 #include "read/table.h"
 
+#include "read/concrete_rules.h"
 #include "read/diag.h"
 #include "read/nearest.h"
+#include "read/schemas.h"
 #include "words/mark.h"
 
 #include <math.h>
@@ -156,8 +158,74 @@ static void check_slurry(gb_mix_table *t, const gb_mix *mix) {
                   mix->name);
 }
 
-void gb_check_mix(gb_mix_table *t, const gb_mix *mix) {
+/* ---- concrete that is proportioned ------------------------------------------------- */
+
+static bool states(const gb_mix *mix, const char *key) {
+    size_t row =
+        (size_t)(gb_find_key(&GB_MIX_ENTRY_SCHEMA, key) - GB_MIX_ENTRY_SCHEMA.keys);
+    return mix->at.stated >> row & 1;
+}
+
+/* What follows from a concrete is not stated beside it. */
+static void refuse_beside(gb_mix_table *t, const gb_mix *mix) {
+    static const char *const KEYS[] = {"parts", "label", "water", "air"};
+    for (size_t i = 0; i < sizeof KEYS / sizeof KEYS[0]; i++)
+        if (states(mix, KEYS[i]))
+            gb_report(t->diags, mix->file, mix->at.line,
+                      "mix '%s' has a concrete and '%s' too, which follows from the "
+                      "concrete; take one out",
+                      mix->name, KEYS[i]);
+}
+
+static const gb_material *link_kind(gb_mix_table *t, const gb_mix *mix, const char *name,
+                                    gb_material_kind kind, const char *wanted) {
+    const gb_material *m = find_material(t, mix, name, mix->concrete.at.line);
+    if (m != NULL && m->kind != kind) {
+        gb_report(t->diags, mix->file, mix->concrete.at.line,
+                  "'%s' is not of the kind %s; name a material that is", m->name, wanted);
+        return NULL;
+    }
+    return m;
+}
+
+static void link_concrete(gb_mix_table *t, const gb_mix *mix, gb_concrete *c) {
+    c->cement_material = link_kind(t, mix, c->cement_name, GB_CEMENT, "cement");
+    c->sand_material = link_kind(t, mix, c->sand_name, GB_SAND, "sand");
+    c->stone_material = link_kind(t, mix, c->stone_name, GB_COARSE, "coarse");
+}
+
+bool gb_take_concrete(gb_mix_table *t, gb_mix *mix, const gb_reader *reader) {
     size_t faults = gb_diags_count(t->diags);
+    link_concrete(t, mix, &mix->concrete);
+    if (gb_diags_count(t->diags) > faults)
+        return false;
+    gb_check_concrete(reader, &mix->concrete);
+    gb_part *parts = gb_arena_take(t->arena, 3, sizeof *parts);
+    t->diags->no_memory = t->diags->no_memory || parts == NULL;
+    if (parts == NULL || gb_diags_count(t->diags) > faults)
+        return false;
+    if (gb_mix_of_concrete(mix, parts) == GB_OK)
+        return true;
+    gb_report(t->diags, reader->file, mix->concrete.at.line,
+              "no next batch follows from the trial: nothing would be left for sand; "
+              "check its masses");
+    return false;
+}
+
+void gb_check_mix(gb_mix_table *t, gb_mix *mix) {
+    size_t faults = gb_diags_count(t->diags);
+    if (gb_is_proportioned(mix)) {
+        refuse_beside(t, mix);
+        gb_reader reader = gb_table_reader(t, mix->file);
+        if (!gb_take_concrete(t, mix, &reader) || gb_diags_count(t->diags) > faults)
+            return;
+    } else if (!states(mix, "water") && mix->like.text == NULL) {
+        gb_report(t->diags, mix->file, mix->at.line,
+                  "mix '%s' has no water; add: water = { ... }, or a concrete that it "
+                  "follows from",
+                  mix->name);
+        return;
+    }
     link_materials(t, mix);
     check_slurry(t, mix);
     check_parts(t, mix);

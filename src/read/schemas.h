@@ -35,6 +35,8 @@ typedef struct gb_price_file {
     gb_price_book book;
 } gb_price_file;
 
+extern const gb_schema GB_CONCRETE_SCHEMA; /* of mixes, and of options */
+extern const gb_schema GB_TRIAL_SCHEMA;
 extern const gb_schema GB_CREW_SCHEMA;
 extern const gb_schema GB_SITE_WATER_SCHEMA;
 extern const gb_schema GB_JOB_SCHEMA;

@@ -60,8 +60,12 @@ gb_mix *gb_find_entry(gb_mix_table *t, gb_ref id, const char *file, gb_family **
 /* Gives every mix of a family what it takes from those that it is like. */
 void gb_inherit(gb_mix_table *t, gb_family *family);
 
-/* The rules across the keys of one mix, and of its additions; report every fault. */
-void gb_check_mix(gb_mix_table *t, const gb_mix *mix);
+/* The rules across the keys of one mix, and of its additions; report every fault. One
+   with a concrete gets its parts, water and air. */
+void gb_check_mix(gb_mix_table *t, gb_mix *mix);
+/* Links the materials of a mix's concrete and proportions it. False with faults reported
+   as the reader's, or without memory. */
+bool gb_take_concrete(gb_mix_table *t, gb_mix *mix, const gb_reader *reader);
 void gb_check_additions(gb_mix_table *t, const gb_mix *mix);
 
 #endif

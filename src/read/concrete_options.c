@@ -1,0 +1,51 @@
+#include "read/concrete_rules.h"
+#include "read/diag.h"
+#include "read/options.h"
+#include "read/schemas.h"
+#include "read/table.h"
+
+#include <string.h>
+
+bool gb_concrete_option(size_t i, gb_typed_key *key) {
+    return gb_option_of(&GB_CONCRETE_SCHEMA, i, key);
+}
+
+static bool is_typed(const gb_typed *typed, size_t count, const char *key) {
+    for (size_t i = 0; i < count; i++)
+        if (strcmp(typed[i].key, key) == 0)
+            return true;
+    return false;
+}
+
+/* How such a concrete is mixed, and what holds for it, is that of a shipped one. */
+static const gb_mix *pattern_of(gb_mix_table *table, const gb_concrete *c) {
+    const char *id =
+        gb_is_entrained(c) ? "proportioned/steps-air" : "proportioned/footing";
+    return gb_mix_find(table, (gb_ref){id, 0}, "gaugebox concrete");
+}
+
+bool gb_read_concrete(const gb_typed *typed, size_t count, gb_system units,
+                      gb_mix_table *table, gb_arena *arena, gb_diags *diags,
+                      gb_mix *mix) {
+    size_t before = gb_diags_count(diags);
+    gb_reader reader = gb_typed_reader("gaugebox concrete", table, arena, diags);
+    gb_concrete c = {0};
+    if (!gb_read_typed(&reader, &GB_CONCRETE_SCHEMA, typed, count, &c) ||
+        gb_diags_count(diags) > before)
+        return false;
+    if (!is_typed(typed, count, "table"))
+        c.table = units;
+    for (size_t i = 0; i < count; i++)
+        c.trial.at.line |= strncmp(typed[i].key, "trial_", 6) == 0;
+    const gb_mix *pattern = pattern_of(table, &c);
+    if (pattern == NULL)
+        return false;
+    *mix = *pattern;
+    mix->id = "";
+    mix->file = reader.file;
+    mix->at.line = 0;
+    mix->concrete = c;
+    gb_take_concrete(table, mix, &reader);
+    mix->concrete.at.line = 1; /* it was stated, though in no file */
+    return gb_diags_count(diags) == before && !diags->no_memory;
+}
