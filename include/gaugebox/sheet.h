@@ -46,8 +46,12 @@ typedef enum gb_show {
     GB_SHOW_POT_WATER, /* US: fluid ounces, quarts and litres */
     GB_SHOW_MASS,
     GB_SHOW_DENSITY,
-    GB_SHOW_DAB,    /* a mass of pounds or ounces, kilograms or grams */
-    GB_SHOW_LIQUID, /* a volume of quarts or fluid ounces with litres beside */
+    GB_SHOW_IN_WET, /* of concrete: lb in 1 yd3, kg in 1 m3 */
+    GB_SHOW_LB_YD3, /* in a table whose head names the unit, whatever the sheet's */
+    GB_SHOW_KG_M3,
+    GB_SHOW_PRESSURE, /* tens of psi, tenths of MPa */
+    GB_SHOW_DAB,      /* a mass of pounds or ounces, kilograms or grams */
+    GB_SHOW_LIQUID,   /* a volume of quarts or fluid ounces with litres beside */
     GB_SHOW_TEMP,
     GB_SHOW_TEMP_WHOLE, /* to the nearest degree */
     GB_SHOW_DEGREES,    /* a difference of temperatures */
@@ -110,6 +114,7 @@ struct gb_about {
     const gb_plan *plan;
     const struct gb_priced *priced;
     const struct gb_mix_question *question;
+    const struct gb_concrete_question *concrete;
     const gb_mix_plan *mix;
     const gb_piece *piece;
     const gb_take *take;
@@ -165,7 +170,7 @@ typedef struct gb_block {
 
 typedef struct gb_sheet {
     const char *kind; /* "sheet", "day", "log", "remaining", "takeoff", "price", "change",
-                         "steps", "mixes" or "mix" */
+                         "steps", "concrete", "mixes" or "mix" */
     gb_system system;
     const char *language; /* of the texts that it holds, and that writers use */
     const gb_block *blocks;
@@ -246,6 +251,23 @@ typedef struct gb_mix_question {
 } gb_mix_question;
 gb_status gb_mix_sheet(const gb_mix_question *question, gb_style style, gb_arena *arena,
                        gb_sheet *sheet) GB_MUST_USE;
+
+/* A concrete that is proportioned, with the batch or the bag that is gauged. */
+typedef struct gb_concrete_question {
+    gb_mix_question asked;
+    gb_proportions design;
+    bool tried;
+    gb_trial_result trial;
+    gb_parts_of_concrete
+        parts;       /* as they are mixed: designed, or as the trial left them */
+    gb_volume mixer; /* what it takes; NaN: by the bag */
+} gb_concrete_question;
+
+/* Proportions the concrete of a mix. GB_IMPOSSIBLE as gb_concrete_parts. */
+gb_status gb_ask_concrete(const gb_mix *mix, gb_system system,
+                          gb_concrete_question *question) GB_MUST_USE;
+gb_status gb_concrete_sheet(const gb_concrete_question *question, gb_style style,
+                            gb_arena *arena, gb_sheet *sheet) GB_MUST_USE;
 
 /* The name of a row's code, as NEED. */
 const char *gb_row_name(gb_row_code code);

@@ -48,6 +48,7 @@ extern const gb_command gb_day_command;
 extern const gb_command gb_takeoff_command;
 extern const gb_command gb_price_command;
 extern const gb_command gb_mix_command;
+extern const gb_command gb_concrete_command;
 extern const gb_command gb_log_command;
 extern const gb_command gb_remaining_command;
 extern const gb_command gb_steps_command;

@@ -9,9 +9,9 @@
 #include <string.h>
 
 static const gb_command *const COMMANDS[] = {
-    &gb_sheet_command, &gb_day_command,       &gb_takeoff_command, &gb_price_command,
-    &gb_log_command,   &gb_remaining_command, &gb_steps_command,   &gb_mix_command,
-    &gb_check_command, &gb_keys_command,      &gb_starter_command,
+    &gb_sheet_command,    &gb_day_command,       &gb_takeoff_command, &gb_price_command,
+    &gb_log_command,      &gb_remaining_command, &gb_steps_command,   &gb_mix_command,
+    &gb_concrete_command, &gb_check_command,     &gb_keys_command,    &gb_starter_command,
 };
 
 static int help(FILE *to) {

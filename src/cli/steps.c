@@ -1,49 +1,20 @@
 #include "cli/command.h"
+#include "cli/keyed.h"
 #include "words/words.h"
 
 #include <stdio.h>
-#include <string.h>
 
-/* The keys of a run are the options of this command: each has one, with dashes. */
-enum { FIRST_KEY = 4001, MOST_KEYS = 64, LONGEST_NAME = 32 };
-
+/* The keys of a run are the options of this command. */
 typedef struct input {
     gb_common common;
     const char *job;
-    gb_typed typed[MOST_KEYS];
-    size_t count;
+    gb_keyed keyed;
 } input;
-
-static const char *typed_as(const gb_typed_key *key, char name[LONGEST_NAME]) {
-    size_t n = 0;
-    for (; key->name[n] != '\0' && n + 1 < LONGEST_NAME; n++)
-        name[n] = key->name[n];
-    name[n] = '\0';
-    for (char *c = name; *c != '\0'; c++)
-        if (*c == '_')
-            *c = '-';
-    return name;
-}
-
-static void type_key(input *in, size_t i, const char *arg, struct argp_state *state) {
-    gb_typed_key key;
-    char name[LONGEST_NAME];
-    if (!gb_steps_option(i, &key))
-        return;
-    for (size_t k = 0; k < in->count; k++)
-        if (strcmp(in->typed[k].key, key.name) == 0)
-            argp_error(state, gb_tr("--%s is given twice; keep one"),
-                       typed_as(&key, name));
-    if (in->count < MOST_KEYS)
-        in->typed[in->count++] = (gb_typed){key.name, arg == NULL ? "" : arg};
-}
 
 static error_t parse(int key, char *arg, struct argp_state *state) {
     input *in = state->input;
-    if (key >= FIRST_KEY && key < FIRST_KEY + MOST_KEYS) {
-        type_key(in, (size_t)(key - FIRST_KEY), arg, state);
+    if (gb_keyed_take(&in->keyed, key, arg, state))
         return 0;
-    }
     switch (key) {
     case ARGP_KEY_INIT:
         state->child_inputs[0] = &in->common;
@@ -52,14 +23,14 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
         gb_take_job(state, arg, &in->job);
         return 0;
     case ARGP_KEY_END:
-        if (in->job == NULL && in->count == 0)
+        if (in->job == NULL && in->keyed.count == 0)
             argp_error(state, gb_tr("which run? name a job, or state it: --rise 49in "
                                     "--tread 14in"));
-        if (in->job != NULL && in->count > 0)
+        if (in->job != NULL && in->keyed.count > 0)
             argp_error(state,
                        gb_tr("a job states its runs itself; take --%s out, or the "
                              "job"),
-                       in->typed[0].key);
+                       in->keyed.typed[0].key);
         return 0;
     default:
         return ARGP_ERR_UNKNOWN;
@@ -121,25 +92,19 @@ static gb_status lay_typed(gb_run *run, const input *in) {
     if (steps == NULL)
         return GB_NO_MEMORY;
     gb_style style = gb_run_style(&in->common, GB_US);
-    if (!gb_read_steps(in->typed, in->count, style.system, run->table, &run->arena,
-                       &run->diags, steps))
+    if (!gb_read_steps(in->keyed.typed, in->keyed.count, style.system, run->table,
+                       &run->arena, &run->diags, steps))
         return GB_OK; /* the faults are in the run */
     gb_steps_question question = {.steps = steps};
     return write_runs(run, in, &question, 1, style);
 }
 
 static int run_steps(int argc, char **argv) {
-    struct argp_option options[MOST_KEYS + 1] = {{0}};
-    char names[MOST_KEYS][LONGEST_NAME];
-    gb_typed_key key;
-    for (size_t i = 0; i < MOST_KEYS && gb_steps_option(i, &key); i++)
-        options[i] = (struct argp_option){.name = typed_as(&key, names[i]),
-                                          .key = FIRST_KEY + (int)i,
-                                          .arg = key.arg,
-                                          .doc = key.help};
+    input in = {.job = NULL};
+    gb_keyed_init(&in.keyed, gb_steps_option, NULL);
     const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
     const struct argp argp = {
-        .options = options,
+        .options = in.keyed.options,
         .parser = parse,
         .args_doc = N_("[JOB]"),
         .doc =
@@ -148,7 +113,6 @@ static int run_steps(int argc, char **argv) {
                "one stated by options, each of which is a key of 'run' in a job."),
         .children = children,
         .argp_domain = GB_DOMAIN};
-    input in = {.count = 0};
     argp_parse(&argp, argc, argv, 0, NULL, &in);
     gb_run run;
     if (!gb_run_start(&run, &in.common))

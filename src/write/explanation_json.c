@@ -12,8 +12,8 @@ static const char *const SI_UNITS[] = {
     [GB_TREAD_PACE] = "1/s",    [GB_AREA_PACE] = "m2/s",
     [GB_VOLUME_PACE] = "m3/s",  [GB_JOINT_RATE] = "m/m2",
     [GB_MORTAR_RATE] = "m3/m2", [GB_EVAPORATION] = "kg/m2/s",
-    [GB_PRESSURE] = "pa",
-    [GB_PLAIN] = "1",           [GB_MINOR_UNITS] = "minor",
+    [GB_PRESSURE] = "pa",       [GB_PLAIN] = "1",
+    [GB_MINOR_UNITS] = "minor",
 };
 _Static_assert(sizeof SI_UNITS / sizeof SI_UNITS[0] == GB_MINOR_UNITS + 1,
                "a unit for every kind");

@@ -282,14 +282,15 @@ void gb_add_sand_states(gb_builder *b, const gb_mix *mix, const gb_recipe *recip
 
 /* True when half quarts are too coarse for so many bags: ounces are shown. A bag's label
    is itself written in half quarts. The moisture of the sand plays no part, so that all
-   rows of one table are alike. */
+   rows of one table are alike. Where usual is never past, as in proportioned concrete,
+   half quarts cannot swallow a band. */
 static bool needs_ounces(const gb_mix *mix, const gb_recipe *r, double bags) {
     static const double LEAST_KG = 3.78;      /* 4 qt */
     static const double SITE_BAND_KG = 0.94;  /* 1 qt between usual and never past */
     static const double LABEL_BAND_KG = 0.47; /* half of that */
     double band = bags * (r->water_most.kg - r->water_usual.kg);
     return bags * r->water_most.kg < LEAST_KG ||
-           band < (mix->part_count > 0 ? SITE_BAND_KG : LABEL_BAND_KG);
+           (band > 0 && band < (mix->part_count > 0 ? SITE_BAND_KG : LABEL_BAND_KG));
 }
 
 /* The three figures of a row in one resolution. First and never past are rounded down,

@@ -1,0 +1,121 @@
+#include "write/concrete_rows.h"
+
+#include <math.h>
+
+/* What 1 m3 holds of one aggregate, and how wet it is. */
+typedef struct aggregate {
+    const gb_material *material;
+    gb_density dry;
+    gb_wetness wetness;
+    gb_share volume;
+} aggregate;
+
+static aggregate sand_of(const gb_concrete_question *q) {
+    const gb_concrete *c = &q->asked.mix->concrete;
+    return (aggregate){c->sand_material, q->parts.sand,
+                       gb_wetness_of(c->sand_moisture, c->sand_absorption),
+                       q->parts.sand_volume};
+}
+
+static aggregate stone_of(const gb_concrete_question *q) {
+    const gb_concrete *c = &q->asked.mix->concrete;
+    return (aggregate){c->stone_material, q->parts.stone,
+                       gb_wetness_of(c->stone_moisture, c->stone_absorption),
+                       q->parts.stone_volume};
+}
+
+static double on(const aggregate *a, gb_basis basis) {
+    return gb_on_basis((gb_mass){a->dry.kg_m3}, a->wetness, GB_OVEN_DRY, basis).kg;
+}
+
+static double free_water(const aggregate *a) {
+    return gb_free_water((gb_mass){a->dry.kg_m3}, a->wetness).kg;
+}
+
+static double water_to_add(const gb_concrete_question *q) {
+    aggregate sand = sand_of(q);
+    aggregate stone = stone_of(q);
+    return q->parts.water.kg_m3 - free_water(&sand) - free_water(&stone);
+}
+
+static gb_figure in_wet(const char *name, double kg_m3) {
+    return gb_num(name, GB_SHOW_IN_WET, kg_m3);
+}
+
+static gb_figure share(double of_one) {
+    return gb_num("share", GB_SHOW_SHARE, of_one);
+}
+
+/* ---- on every basis ---------------------------------------------------------------- */
+
+static void add_aggregate(gb_builder *b, const aggregate *a, size_t part) {
+    b->about.part = part;
+    GB_ADD(b, CONCRETE_PART, gb_words_fig(b, "material", &a->material->title),
+           in_wet("dry", a->dry.kg_m3), in_wet("saturated", on(a, GB_SATURATED)),
+           in_wet("delivered", on(a, GB_AS_DELIVERED)), share(a->volume.of_one));
+}
+
+static void add_bases(gb_builder *b, const gb_concrete_question *q) {
+    const gb_parts_of_concrete *p = &q->parts;
+    const gb_material *cement = q->asked.mix->concrete.cement_material;
+    aggregate sand = sand_of(q);
+    aggregate stone = stone_of(q);
+    double delivered = p->cement.kg_m3 + on(&sand, GB_AS_DELIVERED) +
+                       on(&stone, GB_AS_DELIVERED) + water_to_add(q);
+    GB_ADD(b, CONCRETE_HEAD,
+           gb_num("volume", GB_SHOW_PACK, gb_compared_volume(b->style.system).m3));
+    GB_ADD(b, CONCRETE_CEMENT, gb_words_fig(b, "material", &cement->title),
+           in_wet("dry", p->cement.kg_m3), in_wet("saturated", p->cement.kg_m3),
+           in_wet("delivered", p->cement.kg_m3), share(p->cement_volume.of_one));
+    add_aggregate(b, &sand, 1);
+    add_aggregate(b, &stone, 2);
+    GB_ADD(b, CONCRETE_WATER, in_wet("saturated", p->water.kg_m3),
+           in_wet("delivered", water_to_add(q)), share(p->water_volume.of_one));
+    GB_ADD(b, CONCRETE_AIR, share(p->air.of_one));
+    GB_ADD(b, CONCRETE_SUM, in_wet("saturated", p->fresh.kg_m3),
+           in_wet("delivered", delivered),
+           share(p->cement_volume.of_one + p->sand_volume.of_one +
+                 p->stone_volume.of_one + p->water_volume.of_one + p->air.of_one));
+    GB_ADD(b, CONCRETE_BASES, gb_num("sand", GB_SHOW_SHARE, sand.wetness.moisture.of_one),
+           gb_num("stone", GB_SHOW_SHARE, stone.wetness.moisture.of_one));
+}
+
+/* ---- in every unit ----------------------------------------------------------------- */
+
+static void add_each(gb_builder *b, gb_row_code code, const gb_material *material,
+                     double kg_m3, double m3) {
+    gb_figure figures[4] = {gb_num("us", GB_SHOW_LB_YD3, kg_m3),
+                            gb_num("metric", GB_SHOW_KG_M3, kg_m3),
+                            gb_num("bag", GB_SHOW_MASS, kg_m3 * m3)};
+    if (material != NULL)
+        figures[3] = gb_words_fig(b, "material", &material->title);
+    gb_add_row(b, code, figures, material != NULL ? 4 : 3);
+}
+
+static void add_units(gb_builder *b, const gb_concrete_question *q) {
+    const gb_recipe *r = &q->asked.recipe;
+    aggregate sand = sand_of(q);
+    aggregate stone = stone_of(q);
+    GB_ADD_BARE(b, CONCRETE_EACH_HEAD);
+    b->about.part = 0;
+    add_each(b, GB_ROW_CONCRETE_EACH, q->asked.mix->concrete.cement_material,
+             q->parts.cement.kg_m3, r->yield.m3);
+    b->about.part = 1;
+    add_each(b, GB_ROW_CONCRETE_EACH, sand.material, on(&sand, GB_AS_DELIVERED),
+             r->yield.m3);
+    b->about.part = 2;
+    add_each(b, GB_ROW_CONCRETE_EACH, stone.material, on(&stone, GB_AS_DELIVERED),
+             r->yield.m3);
+    add_each(b, GB_ROW_CONCRETE_EACH_WATER, NULL, water_to_add(q), r->yield.m3);
+    GB_ADD(
+        b, CONCRETE_BAGS,
+        gb_num("yard", GB_SHOW_NUMBER, gb_compared_volume(GB_US).m3 / r->yield.m3),
+        gb_num("bag", GB_SHOW_MASS, r->bag.kg),
+        gb_num("metre", GB_SHOW_NUMBER, gb_compared_volume(GB_METRIC).m3 / r->yield.m3));
+    gb_end_block(b);
+}
+
+void gb_add_concrete_parts(gb_builder *b, const gb_concrete_question *q) {
+    add_bases(b, q);
+    add_units(b, q);
+}

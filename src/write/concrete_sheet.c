@@ -1,0 +1,236 @@
+#include "write/concrete_rows.h"
+#include "write/gauge_rows.h"
+
+#include <math.h>
+
+static gb_figure in_wet(const char *name, gb_density mass) {
+    return gb_num(name, GB_SHOW_IN_WET, mass.kg_m3);
+}
+
+static gb_figure strength(const char *name, gb_pressure p) {
+    return gb_num(name, GB_SHOW_PRESSURE, p.pa);
+}
+
+static gb_figure share(const char *name, gb_share s) {
+    return gb_num(name, GB_SHOW_SHARE, s.of_one);
+}
+
+static gb_figure ratio(const char *name, double value) {
+    return gb_num(name, GB_SHOW_NUMBER, value);
+}
+
+/* ---- what is asked for ------------------------------------------------------------- */
+
+static void add_air_level(gb_builder *b, const gb_concrete *c) {
+    static const gb_row_code LEVELS[GB_AIR_LEVELS] = {
+        [GB_AIR_MILD] = GB_ROW_AIR_MILD,
+        [GB_AIR_MODERATE] = GB_ROW_AIR_MODERATE,
+        [GB_AIR_SEVERE] = GB_ROW_AIR_SEVERE};
+    if (!gb_is_entrained(c)) {
+        GB_ADD_BARE(b, ASKED_TRAPPED);
+        return;
+    }
+    GB_ADD(b, ASKED_AIR,
+           gb_row_fig(b, "exposure", gb_make_row(b, LEVELS[c->air], NULL, 0)));
+}
+
+static void add_asked(gb_builder *b, const gb_concrete_question *q) {
+    const gb_concrete *c = &q->asked.mix->concrete;
+    if (!isnan(c->strength.pa))
+        GB_ADD(b, ASKED_STRENGTH, strength("strength", c->strength));
+    else if (!isnan(c->average.pa))
+        GB_ADD(b, ASKED_AVERAGE, strength("average", c->average));
+    else
+        GB_ADD(b, ASKED_RATIO, ratio("ratio", c->ratio));
+    GB_ADD(b, ASKED_SLUMP, gb_num("slump", GB_SHOW_LENGTH, c->slump.m),
+           gb_num("largest", GB_SHOW_LENGTH, c->largest.m));
+    add_air_level(b, c);
+}
+
+/* ---- step by step ------------------------------------------------------------------ */
+
+static void add_average(gb_builder *b, const gb_concrete *c, gb_pressure average) {
+    if (isnan(c->strength.pa))
+        return;
+    if (!isnan(c->average.pa))
+        GB_ADD(b, DESIGN_AVERAGE_STATED, strength("average", average));
+    else if (isnan(c->deviation.pa))
+        GB_ADD(b, DESIGN_AVERAGE, strength("average", average),
+               strength("strength", c->strength),
+               strength("more", (gb_pressure){average.pa - c->strength.pa}));
+    else
+        GB_ADD(b, DESIGN_AVERAGE_TESTS, strength("average", average),
+               strength("strength", c->strength), strength("deviation", c->deviation),
+               gb_num("tests", GB_SHOW_COUNT, (double)c->tests));
+}
+
+static void add_water_of_table(gb_builder *b, const gb_concrete *c,
+                               const gb_proportions *p) {
+    double saved = gb_shape_saving(c->table, c->shape).kg_m3;
+    if (!isnan(c->water.kg_m3))
+        GB_ADD(b, DESIGN_WATER_STATED, in_wet("water", p->parts.water));
+    else if (saved > 0)
+        GB_ADD(b, DESIGN_WATER_SHAPE, in_wet("water", p->parts.water),
+               in_wet("table", p->table_water), in_wet("saved", (gb_density){saved}));
+    else
+        GB_ADD(b, DESIGN_WATER, in_wet("water", p->parts.water));
+    if (isnan(c->air_content.of_one))
+        GB_ADD(b, DESIGN_AIR, share("air", p->parts.air));
+    else
+        GB_ADD(b, DESIGN_AIR_STATED, share("air", p->parts.air));
+}
+
+static void add_ratio(gb_builder *b, const gb_concrete *c, const gb_proportions *p) {
+    if (p->ratio_attack < p->ratio_strength) {
+        GB_ADD(b, DESIGN_RATIO_ATTACK, ratio("ratio", p->ratio),
+               ratio("most", p->ratio_strength));
+        return;
+    }
+    if (isnan(c->ratio))
+        GB_ADD(b, DESIGN_RATIO, ratio("ratio", p->ratio));
+    else
+        GB_ADD(b, DESIGN_RATIO_STATED, ratio("ratio", p->ratio));
+    if (!isnan(p->ratio_attack))
+        GB_ADD(b, DESIGN_RATIO_FREE, ratio("most", p->ratio_attack));
+}
+
+static void add_steps(gb_builder *b, const gb_concrete_question *q) {
+    const gb_concrete *c = &q->asked.mix->concrete;
+    const gb_proportions *p = &q->design;
+    add_average(b, c, p->average);
+    add_water_of_table(b, c, p);
+    add_ratio(b, c, p);
+    GB_ADD(b, DESIGN_CEMENT, in_wet("cement", p->parts.cement));
+    GB_ADD(b, DESIGN_STONE, share("share", p->coarse_share),
+           gb_num("rodded", GB_SHOW_DENSITY, c->rodded.kg_m3),
+           gb_num("fineness", GB_SHOW_NUMBER, c->fineness),
+           in_wet("stone", p->parts.stone));
+    GB_ADD(b, DESIGN_SAND, share("share", p->parts.sand_volume),
+           in_wet("sand", p->parts.sand));
+    GB_ADD(b, DESIGN_MASS, in_wet("fresh", p->parts.fresh),
+           in_wet("first", p->first_mass), in_wet("sand", p->sand_by_mass));
+    gb_end_block(b);
+}
+
+/* ---- the trial --------------------------------------------------------------------- */
+
+static gb_figure change(gb_density by) {
+    gb_figure f = in_wet("change", by);
+    f.with_sign = true;
+    return f;
+}
+
+static void add_changes(gb_builder *b, const gb_concrete_question *q) {
+    const gb_concrete *c = &q->asked.mix->concrete;
+    const gb_trial_result *t = &q->trial;
+    if (fabs(t->for_slump.kg_m3) > 0)
+        GB_ADD(b, TRIAL_SLUMP, change(t->for_slump),
+               gb_num("slump", GB_SHOW_LENGTH, c->trial.slump.m),
+               gb_num("wanted", GB_SHOW_LENGTH, c->slump.m));
+    if (fabs(t->for_air.kg_m3) > 0)
+        GB_ADD(b, TRIAL_FOR_AIR, change(t->for_air), share("air", t->air),
+               share("wanted", q->design.parts.air));
+}
+
+static void add_trial(gb_builder *b, const gb_concrete_question *q) {
+    const gb_trial_result *t = &q->trial;
+    GB_ADD_BARE(b, TRIAL_TITLE);
+    GB_ADD(b, TRIAL_MADE, gb_num("batch", GB_SHOW_MASS, t->batch.kg),
+           gb_num("unit", GB_SHOW_DENSITY, t->unit_mass.kg_m3),
+           gb_num("volume", GB_SHOW_VOLUME_FINE, t->yield.m3),
+           ratio("relative", t->relative_yield));
+    GB_ADD(b, TRIAL_CEMENT, in_wet("cement", t->cement_content));
+    if (isnan(q->asked.mix->concrete.trial.air.of_one))
+        GB_ADD(b, TRIAL_AIR, share("air", t->gravimetric_air));
+    else
+        GB_ADD(b, TRIAL_AIR_METER, share("meter", t->air),
+               share("air", t->gravimetric_air));
+    GB_ADD(b, TRIAL_WATER, in_wet("used", t->water_used),
+           gb_num("water", GB_SHOW_MASS, t->mixing_water.kg),
+           ratio("ratio", t->ratio_used));
+    add_changes(b, q);
+    GB_ADD(b, TRIAL_NEXT, in_wet("water", t->next.water),
+           in_wet("cement", t->next.cement), in_wet("stone", t->next.stone),
+           in_wet("sand", t->next.sand), in_wet("by_mass", t->next_sand_by_mass));
+    GB_ADD_BARE(b, TRIAL_BELOW);
+    gb_end_block(b);
+}
+
+/* ---- one batch --------------------------------------------------------------------- */
+
+static void add_batch(gb_builder *b, const gb_concrete_question *q) {
+    const gb_mix_question *a = &q->asked;
+    const gb_mix *mix = a->mix;
+    const gb_measure measure = {
+        GB_BY_BUCKET, isnan(a->bucket.m3) ? gb_usual_bucket(b->style.system) : a->bucket,
+        isnan(mix->concrete.sand_moisture.of_one)
+            ? gb_state_lying(GB_DAMP)
+            : gb_usual_lying(mix->concrete.sand_moisture)};
+    b->about.question = a;
+    b->about.amount = GB_ASKED_FOR;
+    if (isnan(q->mixer.m3))
+        GB_ADD_BARE(b, CONCRETE_ONE_BAG);
+    else
+        GB_ADD(b, CONCRETE_ONE_BATCH, gb_num("mixer", GB_SHOW_VOLUME, q->mixer.m3));
+    GB_ADD(b, QUESTION_BAGS, gb_bags_fig(b, "bags", a->bags),
+           gb_num("bag", GB_SHOW_MASS, a->recipe.bag.kg));
+    GB_ADD(b, BATCH, gb_parts_fig(b, mix, &a->recipe, a->bags, &measure));
+    gb_add_makes(b, &a->recipe, a->bags);
+    gb_add_water(b, mix, &a->recipe, a->bags, mix->concrete.sand_moisture);
+    gb_add_sand_states(b, mix, &a->recipe, a->bags, &measure);
+    gb_add_mixing(b, mix, false, false);
+    GB_ADD(b, LIFE, gb_num("life", GB_SHOW_DURATION, mix->life.s),
+           gb_num("hot", GB_SHOW_DURATION, mix->life_hot.s));
+    gb_add_holds(b, mix);
+    gb_end_block(b);
+}
+
+static void add_care(gb_builder *b, const gb_concrete_question *q) {
+    static const double TRUCK_S = 5400; /* 1-1/2 h: ASTM C94 before C94-21 */
+    GB_ADD_BARE(b, CONCRETE_CARE_TITLE);
+    if (!q->tried)
+        GB_ADD_BARE(b, CONCRETE_FIRST);
+    GB_ADD_BARE(b, CONCRETE_WEATHER);
+    GB_ADD(b, CONCRETE_TRUCK, gb_num("time", GB_SHOW_DURATION, TRUCK_S));
+    GB_ADD_BARE(b, CONCRETE_CARE);
+    GB_ADD_BARE(b, WHO);
+    gb_end_block(b);
+}
+
+gb_status gb_ask_concrete(const gb_mix *mix, gb_system system,
+                          gb_concrete_question *question) {
+    static const gb_density WATER = {GB_WATER_KG_M3};
+    const gb_concrete *c = &mix->concrete;
+    gb_concrete_question q = {.mixer = {GB_NONE}, .tried = c->trial.at.line != 0};
+    q.asked = (gb_mix_question){
+        .mix = mix, .bags = 1.0, .wanted = {GB_NONE}, .bucket = {GB_NONE}};
+    gb_mass bag = *gb_usual_pack(mix->parts[0].material, system);
+    gb_status status = gb_make_recipe(mix, NULL, false, bag, &q.asked.recipe);
+    if (status == GB_OK)
+        status = gb_proportion(c, WATER, &q.design);
+    if (status == GB_OK && q.tried)
+        status = gb_judge_trial(c, &q.design, WATER, &q.trial);
+    if (status != GB_OK)
+        return status;
+    q.parts = q.tried ? q.trial.next : q.design.parts;
+    *question = q;
+    return GB_OK;
+}
+
+gb_status gb_concrete_sheet(const gb_concrete_question *q, gb_style style,
+                            gb_arena *arena, gb_sheet *sheet) {
+    gb_builder b;
+    gb_builder_init(&b, style, arena);
+    b.about.concrete = q;
+    GB_ADD_BARE(&b, CONCRETE_TITLE);
+    if (q->asked.mix->id[0] != '\0')
+        gb_add_mix_id(&b, q->asked.mix);
+    add_asked(&b, q);
+    add_steps(&b, q);
+    if (q->tried)
+        add_trial(&b, q);
+    gb_add_concrete_parts(&b, q);
+    add_batch(&b, q);
+    add_care(&b, q);
+    return gb_finish_sheet(&b, "concrete", sheet);
+}
