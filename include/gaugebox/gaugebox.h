@@ -36,6 +36,7 @@
 #include "gaugebox/steps.h"
 #include "gaugebox/stone.h"
 #include "gaugebox/text.h"
+#include "gaugebox/ways.h"
 #include "gaugebox/weather.h"
 
 #endif

@@ -22,7 +22,8 @@ typedef enum gb_material_kind {
     GB_LIME,
     GB_SAND,
     GB_COARSE,
-    GB_PIGMENT, /* additions to it, from here on */
+    GB_READY_MIXED, /* concrete from a plant: no part of a mix, it is sold by volume */
+    GB_PIGMENT,     /* additions to it, from here on */
     GB_CARBON_BLACK,
     GB_POLYMER,
     GB_RETARDER,
@@ -187,6 +188,7 @@ typedef struct gb_mix {
     gb_words not_for;
     gb_words source;      /* a standard or book, or "common practice" */
     gb_claim claims;      /* what its proportions claim to be */
+    gb_length largest;    /* nominal size of its stone; NaN: not known */
     gb_pressure strength; /* at 28 days, of cylinders, that it is known for; NaN: none */
     gb_concrete
         concrete; /* what its parts are proportioned for; line 0: they are stated */

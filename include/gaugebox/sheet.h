@@ -9,6 +9,7 @@
 #include "gaugebox/day.h"
 #include "gaugebox/read.h"
 #include "gaugebox/remaining.h"
+#include "gaugebox/ways.h"
 
 /* How a figure is shown; its value is in SI units. */
 typedef enum gb_show {
@@ -115,6 +116,7 @@ struct gb_about {
     const struct gb_priced *priced;
     const struct gb_mix_question *question;
     const struct gb_concrete_question *concrete;
+    const gb_way *way;
     const gb_mix_plan *mix;
     const gb_piece *piece;
     const gb_take *take;
@@ -259,8 +261,11 @@ typedef struct gb_concrete_question {
     bool tried;
     gb_trial_result trial;
     gb_parts_of_concrete
-        parts;       /* as they are mixed: designed, or as the trial left them */
-    gb_volume mixer; /* what it takes; NaN: by the bag */
+        parts;             /* as they are mixed: designed, or as the trial left them */
+    gb_volume mixer;       /* what it takes; NaN: by the bag */
+    gb_ways_question ways; /* with `way_list`, of which this concrete is the first */
+    const gb_way *way_list;
+    size_t way_count; /* 0: not asked for */
 } gb_concrete_question;
 
 /* Proportions the concrete of a mix. GB_IMPOSSIBLE as gb_concrete_parts. */

@@ -5,13 +5,14 @@
 #include <math.h>
 #include <stdio.h>
 
-enum { KEY_MIXER = 3101, KEY_BUCKET };
+enum { KEY_MIXER = 3101, KEY_BUCKET, KEY_MAKE, KEY_WASTE, KEY_PRICES };
 
 typedef struct input {
     gb_common common;
     gb_keyed keyed;
     const char *id; /* of a mix; NULL: a concrete by options */
-    double mixer_m3, bucket_m3;
+    double mixer_m3, bucket_m3, make_m3, waste;
+    const char *prices;
 } input;
 
 static const struct argp_option OPTIONS[] = {
@@ -21,10 +22,18 @@ static const struct argp_option OPTIONS[] = {
      0},
     {"bucket", KEY_BUCKET, N_("VOLUME"), 0,
      N_("level bucket to its line; without it 1/2 ft3, in metric units 12 L"), 0},
+    {"make", KEY_MAKE, N_("VOLUME"), 0,
+     N_("compare the ways to so much: this concrete, other mixes, bags, ready-mixed; "
+        "with "
+        "--mixer"),
+     0},
+    {"waste", KEY_WASTE, N_("SHARE"), 0, N_("extra on --make, as 5%"), 0},
+    {"prices", KEY_PRICES, N_("FILE"), 0, N_("a price book, for what each way costs"), 0},
     {0}};
 
 static const double LEAST_M3 = 0.0001; /* a tenth of a litre */
 static const double MOST_MIXER_M3 = 10;
+static const double MOST_MAKE_M3 = 300;
 static const double MOST_BUCKET_M3 = 0.06;
 
 static double volume_of(struct argp_state *state, const char *option, const char *arg,
@@ -46,6 +55,42 @@ static void check_question(struct argp_state *state, const input *in) {
                    in->keyed.typed[0].key);
 }
 
+/* What belongs to --make, and what it needs. */
+static void check_ways(struct argp_state *state, const input *in) {
+    if (isnan(in->make_m3) && (in->waste > 0 || in->prices != NULL))
+        argp_error(state, gb_tr("--waste and --prices go with --make"));
+    if (!isnan(in->make_m3) && isnan(in->mixer_m3))
+        argp_error(state, gb_tr("--make compares batches: say what the mixer takes, as "
+                                "--mixer 4ft3"));
+}
+
+static error_t parse_own(int key, char *arg, struct argp_state *state, input *in) {
+    switch (key) {
+    case KEY_MIXER:
+        in->mixer_m3 = volume_of(state, "--mixer", arg, MOST_MIXER_M3);
+        return 0;
+    case KEY_BUCKET:
+        in->bucket_m3 = volume_of(state, "--bucket", arg, MOST_BUCKET_M3);
+        return 0;
+    case KEY_MAKE:
+        in->make_m3 = volume_of(state, "--make", arg, MOST_MAKE_M3);
+        return 0;
+    case KEY_WASTE:
+        in->waste = gb_option_quantity(state, "--waste", GB_SHARE, arg);
+        if (in->waste > 1.0)
+            argp_error(state,
+                       gb_tr("--waste '%.*s' is out of bounds; write a share of at most "
+                             "100%%, such as 10%%"),
+                       gb_cut(arg, 60), arg);
+        return 0;
+    case KEY_PRICES:
+        in->prices = arg;
+        return 0;
+    default:
+        return ARGP_ERR_UNKNOWN;
+    }
+}
+
 static error_t parse(int key, char *arg, struct argp_state *state) {
     input *in = state->input;
     if (gb_keyed_take(&in->keyed, key, arg, state))
@@ -59,54 +104,119 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
             argp_error(state, gb_tr("one mix at a time; '%s' is a second one"), arg);
         in->id = arg;
         return 0;
-    case KEY_MIXER:
-        in->mixer_m3 = volume_of(state, "--mixer", arg, MOST_MIXER_M3);
-        return 0;
-    case KEY_BUCKET:
-        in->bucket_m3 = volume_of(state, "--bucket", arg, MOST_BUCKET_M3);
-        return 0;
     case ARGP_KEY_END:
         check_question(state, in);
+        check_ways(state, in);
         return 0;
     default:
-        return ARGP_ERR_UNKNOWN;
+        return parse_own(key, arg, state, in);
     }
 }
 
 /* ---- answers ----------------------------------------------------------------------- */
 
-/* Half bags are split by eye, and eighths weighed: a batch has the most halves that the
-   mixer takes. */
 static bool fill_mixer(gb_run *run, const input *in, gb_concrete_question *q) {
-    size_t halves = 0;
     if (isnan(in->mixer_m3))
         return true;
     q->mixer.m3 = in->mixer_m3;
-    if (gb_count_down(in->mixer_m3, q->asked.recipe.yield.m3 / 2.0, &halves) == GB_OK &&
-        halves > 0) {
-        q->asked.bags = (double)halves / 2.0;
+    q->asked.bags = gb_bags_in_mixer(&q->asked.recipe, q->mixer);
+    if (q->asked.bags > 0)
         return true;
-    }
-    (void)fprintf(
-        stderr,
-        gb_tr("gaugebox concrete: error: half a bag makes %.1f L, and the mixer "
-              "takes %.1f L; take a larger one, or leave --mixer out\n"),
-        q->asked.recipe.yield.m3 * 500.0, in->mixer_m3 * 1000.0);
+    (void)fprintf(stderr,
+                  gb_tr("gaugebox concrete: error: an eighth of a bag makes %.1f L, and "
+                        "the mixer takes %.1f L; take a larger one, or leave --mixer "
+                        "out\n"),
+                  q->asked.recipe.yield.m3 * 125.0, in->mixer_m3 * 1000.0);
     run->told = GB_EXIT_FAULT;
     return false;
+}
+
+/* ---- other ways -------------------------------------------------------------------- */
+
+/* Bags of whole pounds on US sheets, of whole kilograms on metric ones. */
+static bool is_sold_in(const gb_mix *mix, gb_system system) {
+    gb_mass bag = mix->part_count == 0 ? mix->label.bag
+                                       : *gb_usual_pack(mix->parts[0].material, system);
+    double count =
+        gb_to_unit(gb_find_unit(GB_MASS, system == GB_US ? "lb" : "kg"), bag.kg);
+    return fabs(count - round(count)) < 1e-6;
+}
+
+static bool holds_stone(const gb_mix *mix) {
+    for (size_t i = 0; i < mix->part_count; i++)
+        if (mix->parts[i].material->kind == GB_COARSE)
+            return true;
+    return mix->part_count == 0;
+}
+
+/* Mixes for slabs whose stone is no other than the one that is asked for. */
+static bool is_way(const gb_mix *mix, const gb_mix *asked, gb_system system) {
+    bool other = fabs(mix->largest.m - asked->largest.m) > 1e-3; /* false for NaN */
+    return mix->uses & (1u << GB_SLAB) && holds_stone(mix) && !other &&
+           is_sold_in(mix, system) && !gb_is_proportioned(mix);
+}
+
+/* This concrete, those of the table, and ready-mixed. */
+static gb_status compare(gb_run *run, const input *in, gb_concrete_question *q,
+                         gb_system system) {
+    const gb_mix *const *mixes = NULL;
+    const gb_mix *asked = q->asked.mix;
+    size_t count = 0;
+    if (!gb_mix_list(run->table, &mixes, &count))
+        return GB_OK; /* the faults are in the run */
+    double moisture = asked->concrete.sand_moisture.of_one;
+    q->ways.net.m3 = in->make_m3;
+    q->ways.waste.of_one = in->waste;
+    q->ways.mixer = q->mixer;
+    q->ways.system = system;
+    q->ways.ready = gb_material_find(run->table, "ready-mixed");
+    q->ways.moisture.of_one =
+        isnan(moisture) ? gb_sand_moisture(GB_DAMP).of_one : moisture;
+    gb_way *list = gb_arena_take(&run->arena, count + 2, sizeof *list);
+    if (list == NULL)
+        return GB_NO_MEMORY;
+    gb_status status = gb_make_way(asked, &q->ways, &run->arena, &list[0]);
+    size_t n = 1;
+    for (size_t i = 0; i < count && status == GB_OK; i++)
+        if (is_way(mixes[i], asked, system))
+            status = gb_make_way(mixes[i], &q->ways, &run->arena, &list[n++]);
+    if (status == GB_OK && q->ways.ready != NULL)
+        status = gb_make_way(NULL, &q->ways, &run->arena, &list[n++]);
+    q->way_list = list;
+    q->way_count = n;
+    return status;
+}
+
+static bool read_book(gb_run *run, const input *in, gb_price_book *book,
+                      gb_concrete_question *q) {
+    if (in->prices == NULL)
+        return true;
+    if (!gb_read_prices(in->prices, run->table, &run->arena, &run->diags, book))
+        return false;
+    q->ways.book = book;
+    return true;
 }
 
 static gb_status answer(gb_run *run, const input *in, const gb_mix *mix) {
     gb_style style = gb_run_style(&in->common, mix->concrete.table);
     gb_concrete_question q;
+    gb_price_book book;
     gb_sheet sheet;
     gb_status status = gb_ask_concrete(mix, style.system, &q);
+    if (status != GB_OK)
+        return status;
     q.asked.bucket.m3 = in->bucket_m3;
-    if (status == GB_OK && !fill_mixer(run, in, &q))
-        return GB_OK;
-    if (status == GB_OK)
+    if (!fill_mixer(run, in, &q) || !read_book(run, in, &book, &q))
+        return GB_OK; /* told, or in the run */
+    if (!isnan(in->make_m3))
+        status = compare(run, in, &q, style.system);
+    if (status == GB_OVERFLOW || status == GB_NOT_POSITIVE)
+        gb_report_prices(status, &book, &run->diags);
+    if (status == GB_OK && !gb_diags_any(&run->diags))
         status = gb_concrete_sheet(&q, style, &run->arena, &sheet);
-    return status == GB_OK ? gb_run_write(run, &in->common, &sheet) : status;
+    if (status == GB_OK && !gb_diags_any(&run->diags))
+        status = gb_run_write(run, &in->common, &sheet);
+    return status;
 }
 
 static const gb_mix *stated_mix(gb_run *run, const input *in) {
@@ -132,7 +242,7 @@ static const gb_mix *typed_mix(gb_run *run, const input *in) {
 }
 
 static int run_concrete(int argc, char **argv) {
-    input in = {.mixer_m3 = GB_NONE, .bucket_m3 = GB_NONE};
+    input in = {.mixer_m3 = GB_NONE, .bucket_m3 = GB_NONE, .make_m3 = GB_NONE};
     gb_keyed_init(&in.keyed, gb_concrete_option, OPTIONS);
     const struct argp_child children[] = {{&gb_common_argp, 0, NULL, 0}, {0}};
     const struct argp argp = {

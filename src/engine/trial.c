@@ -86,11 +86,12 @@ static uint32_t impossible_masses(const gb_concrete *c) {
     gb_density water = {GB_WATER_KG_M3};
     mixed m = as_mixed(c);
     double unit = unit_mass_of(&c->trial).kg_m3;
+    bool absurd = gb_under(unit, LIGHTEST) || gb_over(unit, HEAVIEST);
     double air = gravimetric(c, &m, water);
     return gb_when(gb_under(unit, LIGHTEST), GB_TRIAL_LIGHT) |
            gb_when(gb_over(unit, HEAVIEST), GB_TRIAL_HEAVY) |
-           gb_when(gb_under(air, OVERFULL), GB_TRIAL_OVERFULL) |
-           gb_when(gb_over(air, HOLLOW), GB_TRIAL_HOLLOW) |
+           gb_when(!absurd && gb_under(air, OVERFULL), GB_TRIAL_OVERFULL) |
+           gb_when(!absurd && gb_over(air, HOLLOW), GB_TRIAL_HOLLOW) |
            gb_when(gb_under(m.water.kg / c->trial.cement.kg, LEAST_RATIO), GB_TRIAL_DRY);
 }
 
@@ -99,8 +100,7 @@ static uint32_t trial_faults(const gb_concrete *c) {
     bool any_measure = !isnan(t->full.kg) || !isnan(t->empty.kg) || !isnan(t->measure.m3);
     uint32_t faults = gb_when(!masses_stated(t), GB_TRIAL_INCOMPLETE) |
                       gb_when(any_measure && !isnan(t->unit_mass.kg_m3), GB_TRIAL_TWICE) |
-                      gb_when(!isnan(t->full.kg) && !gb_over(t->full.kg, t->empty.kg),
-                              GB_TRIAL_MEASURE);
+                      gb_when(t->full.kg <= t->empty.kg, GB_TRIAL_MEASURE);
     return faults != 0 ? faults : impossible_masses(c);
 }
 

@@ -192,7 +192,7 @@ static void report_trial(const concrete_reader *r, gb_concrete_fault fault) {
         [GB_TRIAL_DRY] = N_("all water of the trial is less than a quarter of its "
                             "cement; check both")};
     gb_report(r->base->diags, r->base->file, r->base->typed ? 0 : r->c->trial.at.line,
-              WORDS[fault]);
+              "%s", gb_tr(WORDS[fault]));
 }
 
 typedef void reporter(const concrete_reader *r, gb_concrete_fault fault);

@@ -1,8 +1,8 @@
 #include "read/schemas.h"
 
-static const char *const KINDS[] = {"cement",     "lime",         "sand",    "coarse",
-                                    "pigment",    "carbon black", "polymer", "retarder",
-                                    "antifreeze", "chloride",     NULL};
+static const char *const KINDS[] = {
+    "cement",       "lime",    "sand",     "coarse",     "ready-mixed", "pigment",
+    "carbon black", "polymer", "retarder", "antifreeze", "chloride",    NULL};
 static const char *const MASONRY_TYPES[] = {"none", "N", "S", "M", NULL};
 _Static_assert(sizeof MASONRY_TYPES / sizeof MASONRY_TYPES[0] == GB_MASONRY_TYPES + 1,
                "a word for each type");
@@ -31,8 +31,8 @@ static const gb_key MATERIAL_KEYS[] = {
      .choices = KINDS,
      .required = true,
      .offset = offsetof(gb_material, kind),
-     .help = N_("cement, lime, sand and coarse are parts of a mix, the others additions "
-                "to it")},
+     .help = N_("cement, lime, sand and coarse are parts of a mix, ready-mixed is "
+                "concrete from a plant, the others are additions to a mix")},
     {.name = "masonry_type",
      .kind = GB_KEY_CHOICE,
      .choices = MASONRY_TYPES,
@@ -335,6 +335,13 @@ static const gb_key MIX_KEYS[] = {
      .offset = offsetof(gb_mix, claims),
      .help = N_("site mix: what its proportions claim to be, of ASTM C270 and C476 or by "
                 "British designation; a sheet cautions where they are not")},
+    {.name = "largest",
+     .kind = GB_KEY_QUANTITY,
+     .quantity = GB_LENGTH,
+     .least = "1/8 in",
+     .most = "6 in",
+     .offset = offsetof(gb_mix, largest),
+     .help = N_("nominal size of its stone")},
     {.name = "parts",
      .kind = GB_KEY_GROUPS,
      .child = &PART,

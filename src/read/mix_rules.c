@@ -54,6 +54,10 @@ static void check_kinds(gb_mix_table *t, const gb_mix *mix) {
                       "'%s' is no part of a mix but an addition; name it under "
                       "'additions'",
                       m->name);
+        if (m != NULL && m->kind == GB_READY_MIXED)
+            gb_report(t->diags, mix->file, mix->parts[i].at.line,
+                      "'%s' is concrete from a plant and no part of a mix; take it out",
+                      m->name);
         if (m != NULL && m->kind == GB_COARSE && mix->water.basis == GB_WATER_DEMAND)
             gb_report(t->diags, mix->file, mix->at.line,
                       "mix '%s' holds stone, and the water demand is one of mortars; "
@@ -168,7 +172,7 @@ static bool states(const gb_mix *mix, const char *key) {
 
 /* What follows from a concrete is not stated beside it. */
 static void refuse_beside(gb_mix_table *t, const gb_mix *mix) {
-    static const char *const KEYS[] = {"parts", "label", "water", "air"};
+    static const char *const KEYS[] = {"parts", "label", "water", "air", "largest"};
     for (size_t i = 0; i < sizeof KEYS / sizeof KEYS[0]; i++)
         if (states(mix, KEYS[i]))
             gb_report(t->diags, mix->file, mix->at.line,

@@ -1,5 +1,6 @@
 #include "write/concrete_rows.h"
 #include "write/gauge_rows.h"
+#include "write/way_rows.h"
 
 #include <math.h>
 
@@ -231,6 +232,8 @@ gb_status gb_concrete_sheet(const gb_concrete_question *q, gb_style style,
         add_trial(&b, q);
     gb_add_concrete_parts(&b, q);
     add_batch(&b, q);
+    if (q->way_count > 0)
+        gb_add_ways(&b, q);
     add_care(&b, q);
     return gb_finish_sheet(&b, "concrete", sheet);
 }

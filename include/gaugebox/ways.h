@@ -1,0 +1,50 @@
+/* The same concrete by other ways: proportioned, by tables of small jobs, by nominal
+   mixes, from bags, or ready-mixed; what each takes, weighs and costs. */
+#ifndef GAUGEBOX_WAYS_H
+#define GAUGEBOX_WAYS_H
+
+#include "gaugebox/buy.h"
+
+/* What is to be made, and with what. */
+typedef struct gb_ways_question {
+    gb_volume net;
+    gb_share waste;
+    gb_volume mixer;           /* what it takes of wet mix */
+    gb_share moisture;         /* of the sand */
+    gb_system system;          /* bags, and the step that ready-mixed is ordered in */
+    const gb_price_book *book; /* NULL: no prices */
+    const gb_material *ready;  /* ready-mixed concrete, for its price and weight */
+} gb_ways_question;
+
+typedef struct gb_way {
+    const gb_mix *mix; /* NULL: ready-mixed */
+    gb_recipe recipe;
+    gb_volume gross;
+    double bags;
+    size_t whole;        /* bags to have at hand */
+    double bags_a_batch; /* 0: the mixer takes less than an eighth of a bag */
+    size_t batches;      /* 0 of ready-mixed, and where the mixer is too small */
+    gb_duration mixing;
+    gb_mass carried;   /* to the mixer, water with it; 0 of ready-mixed */
+    gb_volume ordered; /* ready-mixed; NaN of all else */
+    const gb_supply_need *needs;
+    size_t need_count;
+    bool priced; /* every part of it is sold */
+    gb_buy_list list;
+} gb_way;
+
+/* The most bags of one batch: in halves, which are split by eye; below one half in
+   eighths, which are weighed; 0 when not even that fits. Common practice. */
+double gb_bags_in_mixer(const gb_recipe *recipe, gb_volume mixer);
+
+/* Ready-mixed is ordered in steps of 1/4 yd3 or 0.25 m3, and below 3 yd3 or 2.5 m3 most
+   plants charge a short load: common practice. */
+gb_volume gb_ready_step(gb_system system);
+gb_volume gb_short_load(gb_system system);
+
+/* One way: of a mix, or of ready-mixed concrete when `mix` is NULL. Batches take the
+   usual time each (gb_mixing_time). GB_NO_MEMORY, and as gb_make_recipe and gb_buy. */
+gb_status gb_make_way(const gb_mix *mix, const gb_ways_question *q, gb_arena *arena,
+                      gb_way *way) GB_MUST_USE;
+
+#endif
