@@ -46,6 +46,7 @@ typedef enum gb_show {
     GB_SHOW_POT_WATER, /* US: fluid ounces, quarts and litres */
     GB_SHOW_MASS,
     GB_SHOW_DENSITY,
+    GB_SHOW_PRESSURE, /* tens of psi, tenths of MPa */
     GB_SHOW_DAB,    /* a mass of pounds or ounces, kilograms or grams */
     GB_SHOW_LIQUID, /* a volume of quarts or fluid ounces with litres beside */
     GB_SHOW_TEMP,

@@ -383,6 +383,7 @@ static const struct {
     [GB_SHOW_MASS] = {N_("1 lb (0.1 lb below 20 lb)"), N_("1 kg (0.1 kg below 100 kg)")},
     [GB_SHOW_DENSITY] = {N_("1 lb/ft3 (0.1 lb/ft3 below 100 lb/ft3)"),
                          N_("1 kg/m3 (0.1 kg/m3 below 100 kg/m3)")},
+    [GB_SHOW_PRESSURE] = {"10 psi", "0.1 MPa"},
     [GB_SHOW_TEMP_WHOLE] = {"1 F", "1 C"},
     [GB_SHOW_DEGREES] = {"1 F", "1 C"},
     [GB_SHOW_TEMP] = {"0.1 F", "0.1 C"},

@@ -260,6 +260,15 @@ static void show_density(const gb_figure *f, gb_system system, gb_text *to) {
     add(to, value, value < 99.95 ? 1 : 0, system == GB_US ? " lb/ft3" : " kg/m3");
 }
 
+static void show_pressure(const gb_figure *f, gb_system system, gb_text *to) {
+    if (system == GB_US)
+        add(to, gb_round(in_unit(GB_PRESSURE, "psi", f->value), 10.0, f->rounding), 0,
+            " psi");
+    else
+        add(to, gb_round(in_unit(GB_PRESSURE, "MPa", f->value), 0.1, f->rounding), 1,
+            " MPa");
+}
+
 /* ---- water: figures come as masses, 1 kg is 1 L ----------------------------------- */
 
 /* The litres beside a figure are those of the rounded one, so that both pour alike. */
@@ -386,6 +395,7 @@ static const struct {
     [GB_SHOW_POT_WATER] = {show_fine_water, "_kg"},
     [GB_SHOW_MASS] = {show_mass, "_kg"},
     [GB_SHOW_DENSITY] = {show_density, "_kg_m3"},
+    [GB_SHOW_PRESSURE] = {show_pressure, "_pa"},
     [GB_SHOW_DAB] = {show_dab, "_kg"},
     [GB_SHOW_LIQUID] = {show_liquid, "_m3"},
     [GB_SHOW_TEMP_WHOLE] = {show_whole_temp, "_c"},
