@@ -24,23 +24,19 @@ const char *const GB_EXPOSURE_WORDS[GB_EXPOSURES + 1] = {
     [GB_EXPOSURES] = NULL,
 };
 
-#define IRC_STEPS                                                                        \
-    N_("IRC table R402.2, porches, carport slabs and steps, read as reprinted")
+#define IRC_STEPS N_("IRC table R402.2, porches, carport slabs and steps, as reprinted")
 #define IRC_WALLS                                                                        \
-    N_("IRC table R402.2, foundation and exterior walls, read as reprinted; that its "   \
-       "air "                                                                            \
-       "holds for them from memory")
+    N_("IRC table R402.2, foundation and exterior walls, as reprinted; its air for "     \
+       "them from memory")
 #define ACI_318                                                                          \
-    N_("ACI 318-14 and -19 table 19.3.2.1, second hand; air of its table 19.3.3.1 from " \
+    N_("ACI 318-14 and -19 table 19.3.2.1, second hand; air of table 19.3.3.1 from "     \
        "memory")
 #define ACI_332                                                                          \
-    N_("ACI 332-20 class RF3, second hand; the air that it asks for was not read and "   \
-       "is "                                                                             \
-       "not checked")
+    N_("ACI 332-20 class RF3, second hand; the air that it asks for was not read, and "  \
+       "is not checked")
 #define EN_206                                                                           \
-    N_("EN 206-1:2000 table F.1, read; recommended values, a national annex goes "       \
-       "before "                                                                         \
-       "them")
+    N_("EN 206-1:2000 table F.1 as printed; recommended values, a national annex goes "  \
+       "before them")
 
 /* Strengths in the unit that the source prints, air in percent, cement in kg/m3. Classes
    whose figures nobody read are left out: ACI 332 RF0 to RF2. */
