@@ -47,8 +47,8 @@ typedef enum gb_show {
     GB_SHOW_MASS,
     GB_SHOW_DENSITY,
     GB_SHOW_PRESSURE, /* tens of psi, tenths of MPa */
-    GB_SHOW_DAB,    /* a mass of pounds or ounces, kilograms or grams */
-    GB_SHOW_LIQUID, /* a volume of quarts or fluid ounces with litres beside */
+    GB_SHOW_DAB,      /* a mass of pounds or ounces, kilograms or grams */
+    GB_SHOW_LIQUID,   /* a volume of quarts or fluid ounces with litres beside */
     GB_SHOW_TEMP,
     GB_SHOW_TEMP_WHOLE, /* to the nearest degree */
     GB_SHOW_DEGREES,    /* a difference of temperatures */

@@ -192,8 +192,8 @@ def one_column(what, text, cell, kind):
 def without_keys_of_mixes(text):
     """Where a mix takes its keys from, below the label FROM."""
     block = re.compile(r"^%s .*\n(?: {11}.*\n)*" % re.escape(CATALOG["FROM"]), re.M)
-    return block.sub(lambda m: re.sub(r"\b(?:%s)\b" % "|".join(MIX_KEYS), "", m.group()),
-                     text)
+    key = re.compile(r"(?<![\w/-])(?:%s)(?![\w/-])" % "|".join(MIX_KEYS))  # no part of an id
+    return block.sub(lambda m: key.sub("", m.group()), text)
 
 
 def look_at_sheet(what, text):
