@@ -14,6 +14,7 @@
 #include "gaugebox/day.h"
 #include "gaugebox/digest.h"
 #include "gaugebox/explain.h"
+#include "gaugebox/exposure.h"
 #include "gaugebox/forecast.h"
 #include "gaugebox/heat.h"
 #include "gaugebox/job.h"

@@ -3,6 +3,7 @@
 #define GAUGEBOX_JOB_H
 
 #include "gaugebox/crew.h"
+#include "gaugebox/exposure.h"
 #include "gaugebox/layer.h"
 #include "gaugebox/lift.h"
 #include "gaugebox/loose.h"
@@ -22,6 +23,7 @@ typedef struct gb_site {
     const char *emergency; /* whom to call */
     const char *rinse;     /* where the rinse water is */
     const char *washout;   /* where mixer and tools are washed out */
+    unsigned exposures;    /* of its concrete: bit 1 << gb_exposure for each class */
 } gb_site;
 
 /* Which faces a slurry goes on. */
@@ -46,10 +48,11 @@ typedef struct gb_layer {
     gb_slope fall;     /* bed and slab: how much deeper it gets from the front on */
     gb_length face[2]; /* parge: length x height of the wall of one piece, or: */
     gb_area face_area;
-    gb_wall wall;     /* block */
-    gb_cores cores;   /* core */
-    gb_form form;     /* slab */
-    gb_levels levels; /* bed */
+    gb_wall wall;       /* block */
+    gb_cores cores;     /* core */
+    gb_form form;       /* slab */
+    gb_levels levels;   /* bed */
+    unsigned exposures; /* of concrete; they go before the site's. 0: the site's */
     gb_origin at;
 } gb_layer;
 

@@ -238,6 +238,13 @@ typedef enum gb_caution_code {
     GB_C_STONE_MUCH,
     GB_C_PORTLAND_LITTLE, /* by masonry cement */
     GB_C_PORTLAND_MUCH,
+    GB_C_EXPOSED_WEAK, /* concrete that its exposure asks more of */
+    GB_C_EXPOSED_WET,
+    GB_C_EXPOSED_LITTLE_AIR,
+    GB_C_EXPOSED_MUCH_AIR,
+    GB_C_EXPOSED_LEAN,
+    GB_C_EXPOSED_UNKNOWN,     /* what it asks for, and nobody knows of the mix */
+    GB_C_EXPOSURE_NOT_STATED, /* a slab of treads or of a landing, and no class */
     GB_CAUTION_CODES
 } gb_caution_code;
 
@@ -251,6 +258,8 @@ typedef struct gb_caution {
     gb_hour hour;        /* of the weather that raised it; line 0: of no file */
     const gb_take *take; /* of a bed by levels, and the tread, from 0; else NULL */
     size_t tread;
+    gb_exposure exposure; /* that asks for it, and for what; of exposed concrete alone */
+    gb_exposure_limit asked;
     const char *source; /* a standard, a book, or "common practice" */
 } gb_caution;
 
@@ -262,6 +271,9 @@ typedef struct gb_cautions {
 /* The severity and the source of each code, from one table. */
 gb_severity gb_caution_severity(gb_caution_code code);
 const char *gb_caution_source(gb_caution_code code);
+
+/* True for what the exposure of concrete raises. */
+bool gb_is_of_exposure(gb_caution_code code);
 
 /* The ratio that a caution of that code is about, or GB_NO_RATIO. */
 gb_ratio gb_caution_ratio(gb_caution_code code);

@@ -16,6 +16,7 @@
 #define NIOSH          N_("NIOSH lifting equation, load constant")
 /* Of the code alone; a caution names the limit's own source. */
 #define CLAIMED N_("the standard that the mix claims")
+#define EXPOSED N_("the exposure class that the job states")
 
 static const struct {
     gb_severity severity;
@@ -71,6 +72,13 @@ static const struct {
     [GB_C_STONE_MUCH] = {GB_CAUTION, GB_KINDS, CLAIMED},
     [GB_C_PORTLAND_LITTLE] = {GB_CAUTION, GB_KINDS, CLAIMED},
     [GB_C_PORTLAND_MUCH] = {GB_CAUTION, GB_KINDS, CLAIMED},
+    [GB_C_EXPOSED_WEAK] = {GB_CAUTION, GB_PRESSURE, EXPOSED},
+    [GB_C_EXPOSED_WET] = {GB_CAUTION, GB_KINDS, EXPOSED},
+    [GB_C_EXPOSED_LITTLE_AIR] = {GB_CAUTION, GB_SHARE, EXPOSED},
+    [GB_C_EXPOSED_MUCH_AIR] = {GB_CAUTION, GB_SHARE, EXPOSED},
+    [GB_C_EXPOSED_LEAN] = {GB_CAUTION, GB_DENSITY, EXPOSED},
+    [GB_C_EXPOSED_UNKNOWN] = {GB_NOTE, GB_KINDS, EXPOSED},
+    [GB_C_EXPOSURE_NOT_STATED] = {GB_NOTE, GB_KINDS, PRACTICE},
 };
 _Static_assert(sizeof CODES / sizeof CODES[0] == GB_CAUTION_CODES,
                "every caution code has its severity and source");

@@ -27,4 +27,8 @@ void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list
    returns; NULL counts alone. */
 size_t gb_level_cautions(const gb_need *need, gb_caution *list);
 
+/* What the exposure of its concrete raises, once for each class and limit, as many as it
+   returns; NULL counts alone. */
+size_t gb_exposure_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution *list);
+
 #endif

@@ -193,23 +193,30 @@ static bool all_slurry(const gb_need *need) {
     return true;
 }
 
-/* Behind those of the list, one for each tread of the need that is flagged. */
-static gb_status keep_cautions(const gb_caution_list *list, const gb_need *need,
-                               gb_arena *arena, gb_cautions *cautions) {
-    size_t treads = gb_level_cautions(need, NULL);
-    gb_caution *kept = gb_arena_take(arena, list->count + treads + 1, sizeof *kept);
+/* Behind those of the list, one for each tread of the need that is flagged; then what its
+   exposure raises. Without a job there are none of either. */
+static gb_status keep_cautions(const gb_caution_list *list, const gb_job *job,
+                               const gb_mix_plan *mix, gb_arena *arena,
+                               gb_cautions *cautions) {
+    size_t treads = job == NULL ? 0 : gb_level_cautions(&mix->need, NULL);
+    size_t exposed = job == NULL ? 0 : gb_exposure_cautions(job, mix, NULL);
+    size_t count = list->count + treads + exposed;
+    gb_caution *kept = gb_arena_take(arena, count + 1, sizeof *kept);
     if (kept == NULL)
         return GB_NO_MEMORY;
     memcpy(kept, list->list, list->count * sizeof *kept);
-    (void)gb_level_cautions(need, kept + list->count);
-    *cautions = (gb_cautions){kept, list->count + treads};
+    if (treads > 0)
+        (void)gb_level_cautions(&mix->need, kept + list->count);
+    if (exposed > 0)
+        (void)gb_exposure_cautions(job, mix, kept + list->count + treads);
+    *cautions = (gb_cautions){kept, count};
     return GB_OK;
 }
 
 gb_status gb_mix_cautions(const gb_mix *mix, gb_arena *arena, gb_cautions *cautions) {
     gb_caution_list list = {.count = 0};
     gb_entry_cautions(mix, &list);
-    return keep_cautions(&list, &(gb_need){.take_count = 0}, arena, cautions);
+    return keep_cautions(&list, NULL, NULL, arena, cautions);
 }
 
 static gb_status gauge_mix(const gb_job *job, const gb_mix *mix, gb_arena *arena,
@@ -252,7 +259,7 @@ static gb_status plan_mix(const gb_job *job, const gb_mix *mix, gb_arena *arena,
     gb_caution_list cautions = {.count = 0};
     gb_weather_cautions(job, p, &cautions);
     gb_plan_cautions(job, p, &cautions);
-    return keep_cautions(&cautions, &p->need, arena, &p->cautions);
+    return keep_cautions(&cautions, job, p, arena, &p->cautions);
 }
 
 const char *gb_supply_name(const gb_supply_need *need) {

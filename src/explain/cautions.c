@@ -80,6 +80,8 @@ const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
     const gb_caution *c = a->caution;
     if (gb_caution_ratio(c->code) != GB_NO_RATIO)
         return gb_why_ratio_of_caution(x, a);
+    if (gb_is_of_exposure(c->code))
+        return gb_why_exposed_value(x, a);
     const gb_job *job = a->plan->job;
     switch (c->code) {
     case GB_C_MIXER_SMALL:
@@ -127,6 +129,8 @@ const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *a) {
     gb_mixed m = gb_mixed_of(a);
     if (gb_caution_ratio(c->code) != GB_NO_RATIO)
         return gb_fact(x, "limit", GB_PLAIN, c->limit, c->source);
+    if (gb_is_of_exposure(c->code))
+        return gb_why_exposed_limit(x, a);
     switch (c->code) {
     case GB_C_MIXER_SMALL:
         return gb_why_yield(x, &m);

@@ -174,6 +174,7 @@ const gb_why *gb_why_pack(gb_explainer *x, const gb_job *job,
 const gb_why *gb_why_sand(gb_explainer *x, const gb_mixed *m);
 /* Cement and lime; of a bagged blend all of it. */
 const gb_why *gb_why_binder(gb_explainer *x, const gb_mixed *m);
+const gb_why *gb_why_cement(gb_explainer *x, const gb_mixed *m);
 /* All that is not water: "dry", or the "bag" of a blend. */
 const gb_why *gb_why_dry(gb_explainer *x, const gb_mixed *m);
 /* Water of one bag in all: the least, the usual, the most. */
@@ -374,6 +375,12 @@ const gb_why *gb_why_claim_ratio(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_claim_end(gb_explainer *x, const gb_about *about, bool most);
 /* The ratio that a caution is about. */
 const gb_why *gb_why_ratio_of_caution(gb_explainer *x, const gb_about *about);
+
+/* ---- exposures.c: cautions of exposed concrete --------------------------------------
+ */
+
+const gb_why *gb_why_exposed_value(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_exposed_limit(gb_explainer *x, const gb_about *about);
 
 /* ---- cautions.c: weather, limits --------------------------------------------------- */
 

@@ -103,6 +103,10 @@ const gb_why *gb_why_sand(gb_explainer *x, const gb_mixed *m) {
     return mass_of_kinds(x, m, 1u << GB_SAND, "sand");
 }
 
+const gb_why *gb_why_cement(gb_explainer *x, const gb_mixed *m) {
+    return mass_of_kinds(x, m, 1u << GB_CEMENT, "cement");
+}
+
 const gb_why *gb_why_binder(gb_explainer *x, const gb_mixed *m) {
     static const unsigned BINDERS = 1u << GB_CEMENT | 1u << GB_LIME;
     return m->mix->part_count == 0 ? gb_why_bag(x, m)

@@ -155,7 +155,7 @@ static const char *place_of(gb_mix_table *t, const gb_mix *mix) {
     return gb_text_get(&place);
 }
 
-/* A name, a title and a source are an entry's own. */
+/* A name, a title, a source and a strength are an entry's own. */
 static void take_keys(gb_mix_table *t, uint64_t keys, const gb_mix *from, gb_mix *to) {
     for (size_t i = 0; i < GB_MIX_ENTRY_SCHEMA.key_count; i++)
         if (keys >> i & 1 && !GB_MIX_ENTRY_SCHEMA.keys[i].never_inherited)

@@ -218,6 +218,16 @@ static void check_use(job_reader *r, const gb_layer *layer, const gb_mix *mix) {
               mix->id, GB_LAYER_WORDS[layer->kind], gb_text_get(&uses));
 }
 
+static void check_exposure(job_reader *r, const gb_layer *layer, const gb_mix *mix) {
+    if (layer->exposures == 0 || gb_is_concrete(mix))
+        return;
+    gb_report(
+        r->base.diags, r->base.file, layer->at.line,
+        "'exposure' is for concrete, which holds stone or fills a slab, and '%s' is "
+        "none; take it out of the %s, or name another mix",
+        mix->id, GB_LAYER_WORDS[layer->kind]);
+}
+
 static void find_mix(job_reader *r, const gb_layer *layer) {
     /* 10,000 pieces name few mixes: those found before need no second search. */
     const gb_mix *mix = job_mix(r, layer->mix.text);
@@ -225,8 +235,10 @@ static void find_mix(job_reader *r, const gb_layer *layer) {
         mix = gb_mix_find(r->table, layer->mix, r->base.file);
     if (mix == NULL)
         return;
-    if (!layer->at.faulty)
+    if (!layer->at.faulty) {
         check_use(r, layer, mix);
+        check_exposure(r, layer, mix);
+    }
     if (!known_mix(r, mix))
         r->mixes[r->mix_count++] = mix;
 }

@@ -36,6 +36,13 @@ static const gb_key SITE_KEYS[] = {
      .kind = GB_KEY_TEXT,
      .offset = offsetof(gb_site, washout),
      .help = N_("where mixer and tools are washed out")},
+    {.name = "exposure",
+     .kind = GB_KEY_CHOICES,
+     .choices = GB_EXPOSURE_WORDS,
+     .offset = offsetof(gb_site, exposures),
+     .help =
+         N_("classes that its concrete is exposed to; the sheet cautions where a mix is "
+            "weaker, wetter or holds less air than they ask for")},
 };
 static const gb_schema SITE = GB_SCHEMA("site", SITE_KEYS, gb_site, GB_NO_ORIGIN);
 
@@ -379,6 +386,11 @@ static const gb_key LAYER_KEYS[] = {
      .offset = offsetof(gb_layer, levels),
      .help = N_("bed: of each tread by level and by the thickness of its stone"),
      .example = "{ block = [ \"4 in\" ]; finished = [ \"7 in\" ]; stone = \"2 in\"; }"},
+    {.name = "exposure",
+     .kind = GB_KEY_CHOICES,
+     .choices = GB_EXPOSURE_WORDS,
+     .offset = offsetof(gb_layer, exposures),
+     .help = N_("concrete: its own classes, which go before the site's")},
 };
 const gb_schema GB_LAYER_SCHEMA =
     GB_SCHEMA("layer", LAYER_KEYS, gb_layer, offsetof(gb_layer, at));

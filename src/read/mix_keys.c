@@ -300,7 +300,7 @@ static const gb_key MIX_KEYS[] = {
      .help =
          N_("family/name of the mix that it takes all keys from which it does not "
             "state itself, groups and lists whole; only name, title and source it must "
-            "state")},
+            "state, and strength if it is known")},
     {.name = "title",
      .kind = GB_KEY_WORDS,
      .required = true,
@@ -386,6 +386,15 @@ static const gb_key MIX_KEYS[] = {
      .most = "25%",
      .offset = offsetof(gb_mix, air),
      .help = N_("air in the fresh mix")},
+    {.name = "strength",
+     .kind = GB_KEY_QUANTITY,
+     .quantity = GB_PRESSURE,
+     .never_inherited = true,
+     .least = "1 MPa",
+     .most = "150 MPa",
+     .offset = offsetof(gb_mix, strength),
+     .help = N_("that it is known for at 28 days, of cylinders: by its label, its "
+                "supplier, tests, or a standard; of cubes 0.8 of it")},
     {.name = "spread",
      .kind = GB_KEY_QUANTITY,
      .quantity = GB_SHARE,

@@ -280,7 +280,8 @@ static void show_pressure(const gb_figure *f, gb_system system, gb_text *to) {
         add(to, gb_round(in_unit(GB_PRESSURE, "psi", f->value), 10, f->rounding), 0,
             " psi");
     else
-        add(to, in_unit(GB_PRESSURE, "MPa", f->value), 1, " MPa");
+        add(to, gb_round(in_unit(GB_PRESSURE, "MPa", f->value), 0.1, f->rounding), 1,
+            " MPa");
 }
 
 /* ---- water: figures come as masses, 1 kg is 1 L ----------------------------------- */

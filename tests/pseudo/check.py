@@ -18,7 +18,7 @@ LABELS = [CATALOG[e.msgid] for e in polib.pofile(str(TOP / "src/po/gaugebox.pot"
 
 # Plain words that may stand anywhere: unit symbols, the program's own name, and bodies
 # that write codes.
-UNITS = set("ft in lb kg qt mL oz fl yd mm min mph km gal gaugebox "
+UNITS = set("ft in lb kg qt mL oz fl yd mm min mph km gal psi MPa gaugebox "
             "IRC ADA NFPA".split())
 # What is told by argp and the C library, who translate their words themselves.
 NOT_OURS = [
@@ -43,6 +43,8 @@ def ids_in(folder):
                   for name in re.findall(r'\{ name = "([^"]+)"', file.read_text()))
 
 
+EXPOSURES = re.findall(r'^    \[GB_\w+\] = "([^"]+)"',
+                       (TOP / "src/engine/exposure.c").read_text(), re.M)
 SHIPPED = ids_in(TOP / "mixes")
 CLAIMING = ids_in(WORK / "claims")
 MIXES = SHIPPED + CLAIMING
@@ -87,7 +89,7 @@ def plain_words(text, allowed=()):
     """Words of two or more plain letters that nothing excuses."""
     text = re.sub(r"(?<![\w])\S*\.(?:cfg|csv)\b", "", text)
     text = re.sub(r"\b[0-9a-f]{8}\b", "", text)  # numbers of plans
-    for mix in sorted(MIXES + OF_JOBS, key=len, reverse=True):
+    for mix in sorted(MIXES + OF_JOBS + EXPOSURES, key=len, reverse=True):
         text = re.sub(rf"(?<![\w/-]){re.escape(mix)}(?![\w/-])", "", text)
     words = re.findall(r"(?<![^\W\d_])[A-Za-z]{2,}(?![^\W\d_])", text)
     return [word for word in words if word not in UNITS and word not in allowed]
@@ -190,8 +192,8 @@ def one_column(what, text, cell, kind):
 def without_keys_of_mixes(text):
     """Where a mix takes its keys from, below the label FROM."""
     block = re.compile(r"^%s .*\n(?: {11}.*\n)*" % re.escape(CATALOG["FROM"]), re.M)
-    return block.sub(lambda m: re.sub(r"\b(?:%s)\b" % "|".join(MIX_KEYS), "", m.group()),
-                     text)
+    key = re.compile(r"(?<![\w/-])(?:%s)(?![\w/-])" % "|".join(MIX_KEYS))  # no part of an id
+    return block.sub(lambda m: key.sub("", m.group()), text)
 
 
 def look_at_sheet(what, text):

@@ -27,6 +27,8 @@
    - cpwd: CPWD Delhi Analysis of Rates, coefficients for cement consumption
    - cpwd-slurry: CPWD specification wording and ICAR lesson 20, slurry by area
    - en-459: data sheets of natural hydraulic limes to EN 459-1, no maker named
+   - exposure: IRC table R402.2 as reprinted; ACI 318-14 and -19, ACI 332-20 (second hand,
+     air from memory); EN 206-1:2000 table F.1; BS EN 1992 pairs of cylinder and cube
    - fm-5-428: FM 5-428 appendix A, rounded conversions; trade constants of water
    - gillette-hill: Gillette and Hill, Concrete Construction: Methods and Costs, 1908
    - is-456: IS 456, surface water of sand

@@ -61,6 +61,13 @@ static const struct {
     {GB_C_STONE_MUCH, GB_CAUTION, "claims"},
     {GB_C_PORTLAND_LITTLE, GB_CAUTION, "claims"},
     {GB_C_PORTLAND_MUCH, GB_CAUTION, "claims"},
+    {GB_C_EXPOSED_WEAK, GB_CAUTION, "exposure class"},
+    {GB_C_EXPOSED_WET, GB_CAUTION, "exposure class"},
+    {GB_C_EXPOSED_LITTLE_AIR, GB_CAUTION, "exposure class"},
+    {GB_C_EXPOSED_MUCH_AIR, GB_CAUTION, "exposure class"},
+    {GB_C_EXPOSED_LEAN, GB_CAUTION, "exposure class"},
+    {GB_C_EXPOSED_UNKNOWN, GB_NOTE, "exposure class"},
+    {GB_C_EXPOSURE_NOT_STATED, GB_NOTE, "common practice"},
 };
 _Static_assert(ROWS_OF(CODES) == GB_CAUTION_CODES, "a row for every code");
 
@@ -129,6 +136,13 @@ static const struct {
     CODE(C_STONE_MUCH),
     CODE(C_PORTLAND_LITTLE),
     CODE(C_PORTLAND_MUCH),
+    CODE(C_EXPOSED_WEAK),
+    CODE(C_EXPOSED_WET),
+    CODE(C_EXPOSED_LITTLE_AIR),
+    CODE(C_EXPOSED_MUCH_AIR),
+    CODE(C_EXPOSED_LEAN),
+    CODE(C_EXPOSED_UNKNOWN),
+    CODE(C_EXPOSURE_NOT_STATED),
 };
 _Static_assert(ROWS_OF(NAMES) == GB_CAUTION_CODES, "a name for every code");
 
