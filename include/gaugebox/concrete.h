@@ -135,8 +135,9 @@ typedef struct gb_concrete {
     gb_air_level air;
     gb_share air_content; /* goes before the table's */
     gb_attack attack;
-    bool resisting; /* cement type II or V */
-    double ratio;   /* water to cement by own trials; goes before the table of strength */
+    bool resisting;     /* cement type II or V */
+    unsigned exposures; /* bit 1 << gb_exposure for each class that it is held to */
+    double ratio; /* water to cement by own trials; goes before the table of strength */
     gb_density water; /* mixing water by own trials, of 1 m3; goes before the table */
     gb_shape_of_stone shape;
     gb_placing placing;

@@ -272,6 +272,11 @@ typedef struct gb_cautions {
 gb_severity gb_caution_severity(gb_caution_code code);
 const char *gb_caution_source(gb_caution_code code);
 
+/* What a mix raises by classes that it is held to without a job; returns how many, at
+   most GB_MOST_MISSES. `list` may be NULL. */
+size_t gb_class_cautions(unsigned exposures, const gb_exposed_mix *known,
+                         gb_caution *list);
+
 /* True for what the exposure of concrete raises. */
 bool gb_is_of_exposure(gb_caution_code code);
 

@@ -117,6 +117,7 @@ struct gb_about {
     const struct gb_mix_question *question;
     const struct gb_concrete_question *concrete;
     const gb_way *way;
+    gb_exposure exposure; /* GB_EXPOSURES: what the concrete itself has */
     const gb_mix_plan *mix;
     const gb_piece *piece;
     const gb_take *take;

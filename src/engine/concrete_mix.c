@@ -48,7 +48,6 @@ gb_status gb_mix_of_concrete(gb_mix *mix, gb_part *parts) {
     mix->parts = parts;
     mix->part_count = 3;
     mix->air = made.air;
-    mix->strength = c->strength;
     mix->largest = c->largest;
     double ratio = made.water.kg_m3 / made.cement.kg_m3;
     mix->water.basis = GB_WATER_BINDER;

@@ -214,11 +214,11 @@ gb_mass gb_cement_of(const gb_mix *mix, const gb_recipe *recipe) {
 gb_exposed_mix gb_exposed_of(const gb_mix *mix, const gb_recipe *recipe) {
     gb_mass cement = gb_cement_of(mix, recipe);
     bool blend = mix->part_count == 0;
-    bool sized = gb_is_proportioned(mix) && mix->concrete.largest.m > 0;
+    bool sized = mix->largest.m > 0;
     return (gb_exposed_mix){
         .strength = gb_known_strength(mix),
         .ratio = cement.kg > 0 ? recipe->water_most.kg / cement.kg : GB_NONE,
         .air = {blend && !(mix->air.of_one > 0) ? GB_NONE : mix->air.of_one},
         .cement = blend ? (gb_density){GB_NONE} : gb_in_wet(cement, recipe->yield),
-        .largest = {sized ? mix->concrete.largest.m : GB_NONE}};
+        .largest = {sized ? mix->largest.m : GB_NONE}};
 }

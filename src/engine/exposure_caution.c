@@ -56,6 +56,15 @@ static gb_caution not_stated(void) {
                         .source = gb_caution_source(code)};
 }
 
+size_t gb_class_cautions(unsigned exposures, const gb_exposed_mix *known,
+                         gb_caution *list) {
+    gb_exposure_miss misses[GB_MOST_MISSES];
+    size_t count = gb_exposure_check(exposures, known, misses);
+    for (size_t i = 0; list != NULL && i < count; i++)
+        list[i] = caution_of(&misses[i]);
+    return count;
+}
+
 size_t gb_exposure_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution *list) {
     unsigned exposures = 0;
     bool walked_on = false; /* a slab of which no class is stated */
@@ -68,10 +77,7 @@ size_t gb_exposure_cautions(const gb_job *job, const gb_mix_plan *mix, gb_cautio
         walked_on = walked_on || (of_take == 0 && is_walked_on(take));
     }
     gb_exposed_mix known = gb_exposed_of(mix->need.mix, &mix->recipe);
-    gb_exposure_miss misses[GB_MOST_MISSES];
-    size_t count = gb_exposure_check(exposures, &known, misses);
-    for (size_t i = 0; list != NULL && i < count; i++)
-        list[i] = caution_of(&misses[i]);
+    size_t count = gb_class_cautions(exposures, &known, list);
     if (walked_on && list != NULL)
         list[count] = not_stated();
     return count + walked_on;

@@ -89,6 +89,12 @@ static const gb_key CONCRETE_KEYS[] = {
      .kind = GB_KEY_FLAG,
      .offset = offsetof(gb_concrete, resisting),
      .help = N_("true with a cement that resists sulfate, type II or V")},
+    {.name = "exposure",
+     .kind = GB_KEY_CHOICES,
+     .choices = GB_EXPOSURE_WORDS,
+     .offset = offsetof(gb_concrete, exposures),
+     .help = N_("classes of codes that the concrete is held to: its strength, water to "
+                "cement, air and cement stand beside what they ask for")},
     NUMBER("ratio", ratio, "0.2", "1.2", NULL,
            N_("water to cement that own trial batches gave for the strength; without it "
               "the table's")),

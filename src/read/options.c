@@ -22,6 +22,8 @@ static const char *arg_of(const gb_key *key) {
         return KINDS[key->quantity];
     if (key->kind == GB_KEY_WHOLE)
         return N_("COUNT");
+    if (key->kind == GB_KEY_CHOICES)
+        return N_("WORD,...");
     return key->kind == GB_KEY_NUMBER ? N_("NUMBER") : N_("WORD");
 }
 
@@ -81,9 +83,28 @@ static found key_named(const gb_schema *schema, const char *name) {
     }
 }
 
+/* Words with commas between them. */
+static bool add_words(config_setting_t *to, const gb_key *key, const char *text) {
+    config_setting_t *list = config_setting_add(to, key->name, CONFIG_TYPE_ARRAY);
+    char word[GB_LONGEST];
+    while (list != NULL && *text != '\0') {
+        size_t n = strcspn(text, ",");
+        size_t kept = n < sizeof word ? n : sizeof word - 1;
+        memcpy(word, text, kept);
+        word[kept] = '\0';
+        if (config_setting_set_string_elem(list, -1, word) == NULL)
+            return false;
+        text += n;
+        text += *text == ',';
+    }
+    return list != NULL;
+}
+
 /* A number goes in as one, so that the reader of files takes it; all else is a text, of
    which that reader says what it lacks. */
 static bool add_typed(config_setting_t *to, const gb_key *key, const char *text) {
+    if (key->kind == GB_KEY_CHOICES)
+        return add_words(to, key, text);
     double number = 0;
     bool is_number =
         key->kind == GB_KEY_NUMBER && gb_parse_number(text, &number) == GB_NO_FAULT;

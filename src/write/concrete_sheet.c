@@ -1,4 +1,5 @@
 #include "write/concrete_rows.h"
+#include "write/exposure_rows.h"
 #include "write/gauge_rows.h"
 #include "write/way_rows.h"
 
@@ -231,6 +232,7 @@ gb_status gb_concrete_sheet(const gb_concrete_question *q, gb_style style,
     if (q->tried)
         add_trial(&b, q);
     gb_add_concrete_parts(&b, q);
+    gb_add_exposures(&b, q);
     add_batch(&b, q);
     if (q->way_count > 0)
         gb_add_ways(&b, q);

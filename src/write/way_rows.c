@@ -24,7 +24,7 @@ static gb_row name_of(gb_builder *b, const gb_way *w, bool first) {
 
 static gb_row batches_of(gb_builder *b, const gb_way *w) {
     if (w->mix == NULL)
-        return GB_MAKE_BARE(b, WAY_DASH);
+        return GB_MAKE_BARE(b, DASH);
     if (w->batches == 0)
         return GB_MAKE_BARE(b, WAY_TOO_SMALL);
     return GB_MAKE(b, WAY_BATCHES, gb_num("batches", GB_SHOW_COUNT, (double)w->batches));
@@ -32,13 +32,13 @@ static gb_row batches_of(gb_builder *b, const gb_way *w) {
 
 static gb_row mixing_of(gb_builder *b, const gb_way *w) {
     if (w->batches == 0)
-        return GB_MAKE_BARE(b, WAY_DASH);
+        return GB_MAKE_BARE(b, DASH);
     return GB_MAKE(b, WAY_MIXING, gb_num("mixing", GB_SHOW_DURATION, w->mixing.s));
 }
 
 static gb_row carried_of(gb_builder *b, const gb_way *w) {
     if (w->mix == NULL)
-        return GB_MAKE_BARE(b, WAY_DASH);
+        return GB_MAKE_BARE(b, DASH);
     return GB_MAKE(b, WAY_CARRIED, gb_num("carried", GB_SHOW_MASS, w->carried.kg));
 }
 
@@ -54,9 +54,8 @@ static void add_way(gb_builder *b, const gb_ways_question *q, const gb_way *w,
         gb_add_row(b, GB_ROW_WAY, all, 5);
         return;
     }
-    all[5] = gb_row_fig(b, "cost",
-                        w->priced ? GB_MAKE(b, WAY_COST, cost(q, w))
-                                  : GB_MAKE_BARE(b, WAY_DASH));
+    all[5] = gb_row_fig(
+        b, "cost", w->priced ? GB_MAKE(b, WAY_COST, cost(q, w)) : GB_MAKE_BARE(b, DASH));
     gb_add_row(b, GB_ROW_WAY_PRICED, all, 6);
 }
 
@@ -70,7 +69,7 @@ static gb_row loose_of(gb_builder *b, const gb_way *w, gb_material_kind kind) {
             return GB_MAKE(b, WAY_LOOSE,
                            gb_num("loose", GB_SHOW_BULK, w->needs[i].loose.m3));
         }
-    return GB_MAKE_BARE(b, WAY_DASH);
+    return GB_MAKE_BARE(b, DASH);
 }
 
 static gb_row air_of(gb_builder *b, const gb_way *w) {
@@ -84,10 +83,10 @@ static gb_row air_of(gb_builder *b, const gb_way *w) {
 static gb_row strength_of(gb_builder *b, const gb_way *w) {
     if (w->mix == NULL)
         return GB_MAKE_BARE(b, WAY_ORDERED);
-    if (isnan(w->mix->strength.pa))
-        return GB_MAKE_BARE(b, WAY_DASH);
-    return GB_MAKE(b, WAY_STRENGTH,
-                   gb_num("strength", GB_SHOW_PRESSURE, w->mix->strength.pa));
+    double pa = gb_known_strength(w->mix).pa;
+    if (isnan(pa))
+        return GB_MAKE_BARE(b, DASH);
+    return GB_MAKE(b, WAY_STRENGTH, gb_num("strength", GB_SHOW_PRESSURE, pa));
 }
 
 static void add_holds(gb_builder *b, const gb_way *w, bool first) {
