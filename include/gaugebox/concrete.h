@@ -94,19 +94,20 @@ gb_density gb_first_mass(gb_system table, size_t size, bool entrained);
    kg/m3. Source: PCA EB001, from memory. */
 gb_density gb_shape_saving(gb_system table, gb_shape_of_stone shape);
 
-/* Recommended slump by what is built. Tables 6.3.1 and A1.5.3.1; 1 in (25 mm) more at
-   the most where it is tamped by hand. */
+/* Recommended slump by what is built. Tables 6.3.1 and A1.5.3.1; up to gb_slump_by_hand,
+   1 in (25 mm), more where it is tamped by hand. */
 typedef enum gb_built {
-    GB_BUILT_REINFORCED_FOOTING,
+    GB_BUILT_SLAB, /* and pavements */
     GB_BUILT_PLAIN_FOOTING,
+    GB_BUILT_REINFORCED_FOOTING, /* and walls */
     GB_BUILT_BEAM,
     GB_BUILT_COLUMN,
-    GB_BUILT_SLAB,
     GB_BUILT_MASS,
     GB_BUILTS
 } gb_built;
 void gb_recommended_slump(gb_system table, gb_built built, gb_length *least,
                           gb_length *most);
+gb_length gb_slump_by_hand(gb_system table);
 
 /* ---- what is asked for ------------------------------------------------------------- */
 
@@ -131,6 +132,7 @@ typedef struct gb_concrete {
     gb_pressure deviation; /* of the tests of a plant, one standard deviation */
     size_t tests;          /* how many of them */
     gb_length slump;
+    gb_built built;    /* what it is for, and so which slump is usual */
     gb_length largest; /* nominal size of the coarse aggregate */
     gb_air_level air;
     gb_share air_content; /* goes before the table's */

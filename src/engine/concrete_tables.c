@@ -218,3 +218,7 @@ void gb_recommended_slump(gb_system table, gb_built built, gb_length *least,
     least->m = metres(table, 1, 25);
     most->m = metres(table, MOST_IN[built], MOST_IN[built] * 25);
 }
+
+gb_length gb_slump_by_hand(gb_system table) {
+    return (gb_length){metres(table, 1, 25)};
+}

@@ -14,6 +14,10 @@ static const char *const PLACINGS[] = {"usual", "paved", "pumped", NULL};
 _Static_assert(sizeof PLACINGS / sizeof PLACINGS[0] == GB_PLACINGS + 1,
                "a word for each");
 
+static const char *const BUILTS[] = {
+    "slab", "plain footing", "reinforced footing", "beam", "column", "mass", NULL};
+_Static_assert(sizeof BUILTS / sizeof BUILTS[0] == GB_BUILTS + 1, "a word for each");
+
 #define OF(type, word, member, of_kind, low, high, usual, what)                          \
     {                                                                                    \
         .name = (word), .kind = GB_KEY_QUANTITY, .quantity = (of_kind), .least = (low),  \
@@ -74,6 +78,8 @@ static const gb_key CONCRETE_KEYS[] = {
     OF(gb_concrete, "slump", slump, GB_LENGTH, NULL, "12 in", "3 in",
        N_("1 to 2, 3 to 4, or 6 to 7 in (25 to 50, 75 to 100, 150 to 175 mm); 3 in is "
           "common practice for what is tamped by hand")),
+    CHOICE("built", built, BUILTS, "slab",
+           N_("what it is for: the sheet tells which slump is usual for that")),
     OF(gb_concrete, "largest", largest, GB_LENGTH, NULL, "12 in", "3/4 in",
        N_("nominal size of the stone: 3/8, 1/2, 3/4, 1, 1-1/2, 2, 3 or 6 in (9.5, 12.5, "
           "19, 25, 37.5, 50, 75 or 150 mm); 3/4 in is common practice")),

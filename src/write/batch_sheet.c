@@ -1,4 +1,5 @@
 #include "write/batch_rows.h"
+#include "write/concrete_rows.h"
 #include "write/gauge_rows.h"
 #include "write/layer_rows.h"
 
@@ -65,6 +66,8 @@ static void add_head(gb_builder *b, const gb_plan *plan, const gb_mix_plan *p) {
     GB_ADD(b, FOR, gb_words_fig(b, "purpose", &need->mix->purpose));
     if (need->mix->not_for.count > 0)
         GB_ADD(b, NOT_FOR, gb_words_fig(b, "what", &need->mix->not_for));
+    if (gb_is_proportioned(need->mix))
+        gb_add_asked(b, &need->mix->concrete);
     for (size_t i = 0; i < need->take_count; i++)
         add_take(b, need->takes[i]);
     gb_figure net = gb_num("net", GB_SHOW_VOLUME, need->net.m3);

@@ -2,6 +2,39 @@
 
 #include <math.h>
 
+/* ---- what is asked for ------------------------------------------------------------- */
+
+static gb_figure strength(const char *name, gb_pressure p) {
+    return gb_num(name, GB_SHOW_PRESSURE, p.pa);
+}
+
+static void add_air_level(gb_builder *b, const gb_concrete *c) {
+    static const gb_row_code LEVELS[GB_AIR_LEVELS] = {
+        [GB_AIR_MILD] = GB_ROW_AIR_MILD,
+        [GB_AIR_MODERATE] = GB_ROW_AIR_MODERATE,
+        [GB_AIR_SEVERE] = GB_ROW_AIR_SEVERE};
+    if (!gb_is_entrained(c)) {
+        GB_ADD_BARE(b, ASKED_TRAPPED);
+        return;
+    }
+    GB_ADD(b, ASKED_AIR,
+           gb_row_fig(b, "exposure", gb_make_row(b, LEVELS[c->air], NULL, 0)));
+}
+
+void gb_add_asked(gb_builder *b, const gb_concrete *c) {
+    if (!isnan(c->strength.pa))
+        GB_ADD(b, ASKED_STRENGTH, strength("strength", c->strength));
+    else if (!isnan(c->average.pa))
+        GB_ADD(b, ASKED_AVERAGE, strength("average", c->average));
+    else
+        GB_ADD(b, ASKED_RATIO, gb_num("ratio", GB_SHOW_NUMBER, c->ratio));
+    GB_ADD(b, ASKED_SLUMP, gb_num("slump", GB_SHOW_LENGTH, c->slump.m),
+           gb_num("largest", GB_SHOW_LENGTH, c->largest.m));
+    add_air_level(b, c);
+}
+
+/* ---- its parts --------------------------------------------------------------------- */
+
 /* What 1 m3 holds of one aggregate, and how wet it is. */
 typedef struct aggregate {
     const gb_material *material;

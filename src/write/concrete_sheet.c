@@ -23,30 +23,25 @@ static gb_figure ratio(const char *name, double value) {
 
 /* ---- what is asked for ------------------------------------------------------------- */
 
-static void add_air_level(gb_builder *b, const gb_concrete *c) {
-    static const gb_row_code LEVELS[GB_AIR_LEVELS] = {
-        [GB_AIR_MILD] = GB_ROW_AIR_MILD,
-        [GB_AIR_MODERATE] = GB_ROW_AIR_MODERATE,
-        [GB_AIR_SEVERE] = GB_ROW_AIR_SEVERE};
-    if (!gb_is_entrained(c)) {
-        GB_ADD_BARE(b, ASKED_TRAPPED);
-        return;
-    }
-    GB_ADD(b, ASKED_AIR,
-           gb_row_fig(b, "exposure", gb_make_row(b, LEVELS[c->air], NULL, 0)));
-}
-
-static void add_asked(gb_builder *b, const gb_concrete_question *q) {
-    const gb_concrete *c = &q->asked.mix->concrete;
-    if (!isnan(c->strength.pa))
-        GB_ADD(b, ASKED_STRENGTH, strength("strength", c->strength));
-    else if (!isnan(c->average.pa))
-        GB_ADD(b, ASKED_AVERAGE, strength("average", c->average));
-    else
-        GB_ADD(b, ASKED_RATIO, ratio("ratio", c->ratio));
-    GB_ADD(b, ASKED_SLUMP, gb_num("slump", GB_SHOW_LENGTH, c->slump.m),
-           gb_num("largest", GB_SHOW_LENGTH, c->largest.m));
-    add_air_level(b, c);
+static void add_usual_slump(gb_builder *b, const gb_concrete *c) {
+    static const gb_row_code BUILT[] = {
+        [GB_BUILT_SLAB] = GB_ROW_BUILT_SLAB,
+        [GB_BUILT_PLAIN_FOOTING] = GB_ROW_BUILT_PLAIN_FOOTING,
+        [GB_BUILT_REINFORCED_FOOTING] = GB_ROW_BUILT_REINFORCED_FOOTING,
+        [GB_BUILT_BEAM] = GB_ROW_BUILT_BEAM,
+        [GB_BUILT_COLUMN] = GB_ROW_BUILT_COLUMN,
+        [GB_BUILT_MASS] = GB_ROW_BUILT_MASS};
+    _Static_assert(sizeof BUILT / sizeof BUILT[0] == GB_BUILTS, "a row for each");
+    gb_length least;
+    gb_length most;
+    gb_length more = gb_slump_by_hand(c->table);
+    gb_recommended_slump(c->table, c->built, &least, &most);
+    GB_ADD(b, ASKED_USUAL, gb_num("least", GB_SHOW_LENGTH, least.m),
+           gb_num("most", GB_SHOW_LENGTH, most.m), gb_num("more", GB_SHOW_LENGTH, more.m),
+           gb_row_fig(b, "built", gb_make_row(b, BUILT[c->built], NULL, 0)));
+    if (gb_over(c->slump.m, most.m + more.m))
+        GB_ADD(b, ASKED_SLUMP_HIGH, gb_num("slump", GB_SHOW_LENGTH, c->slump.m),
+               gb_num("limit", GB_SHOW_LENGTH, most.m + more.m));
 }
 
 /* ---- step by step ------------------------------------------------------------------ */
@@ -227,7 +222,8 @@ gb_status gb_concrete_sheet(const gb_concrete_question *q, gb_style style,
     GB_ADD_BARE(&b, CONCRETE_TITLE);
     if (q->asked.mix->id[0] != '\0')
         gb_add_mix_id(&b, q->asked.mix);
-    add_asked(&b, q);
+    gb_add_asked(&b, &q->asked.mix->concrete);
+    add_usual_slump(&b, &q->asked.mix->concrete);
     add_steps(&b, q);
     if (q->tried)
         add_trial(&b, q);

@@ -1,4 +1,5 @@
 #include "words/words.h"
+#include "write/concrete_rows.h"
 #include "write/gauge_rows.h"
 #include "write/reference_rows.h"
 
@@ -125,6 +126,8 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_style style, gb_arena *arena
     GB_ADD(&b, TITLE, gb_words_fig(&b, "title", &mix->title));
     gb_add_mix_id(&b, mix);
     add_purpose(&b, mix);
+    if (gb_is_proportioned(mix))
+        gb_add_asked(&b, &mix->concrete);
     add_claim(&b, mix);
     add_question(&b, q);
     if (mix->part_count > 0)
