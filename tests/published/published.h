@@ -2,6 +2,10 @@
    of the same question. One folder for each source, one table for each kind of figure.
 
    Sources (the standard or book; a row that was not read there says so by its status):
+   - aci-211: ACI 211.1-91, its tables and example 1 (tables read in reprints, the example
+     from memory); PCA EB001; course examples after it, their slips kept
+   - aci-318: ACI 318 and 301, required average strength, as trade articles and course
+     texts print it; UFGS 03300
    - andalucia-slurry: Junta de Andalucia, Base de Costes de la Construccion 2024-01,
      "Lechada de cemento"
    - ansi-a108: ANSI A108.1A, floor bed of dry or damp sand (from memory)
@@ -197,6 +201,27 @@ typedef struct pub_concrete {
 } pub_concrete;
 void pub_make_concrete(pub_table *table, const pub_masses *masses,
                        pub_concrete *concrete);
+
+/* A concrete to be proportioned, in the units of its table: in, psi, lb/ft3, lb/yd3; or
+   mm, MPa, kg/m3. 0 stands for what is not stated. */
+typedef struct pub_asked {
+    gb_system table;
+    double average, specified;
+    double ratio, water;
+    double slump, largest;
+    gb_air_level air;
+    gb_attack attack;
+    double cement_gravity, sand_gravity, stone_gravity;
+    double sand_absorption, stone_absorption; /* shares */
+    double sand_moisture, stone_moisture;
+    bool air_dry;
+    double fineness, rodded;
+} pub_asked;
+gb_concrete pub_ask(const pub_asked *asked);
+/* What the sources of US examples take for water: 62.4 lb/ft3. */
+gb_density pub_us_water(void);
+/* Its proportions with that water; the test fails when there are none. */
+gb_proportions pub_proportion_of(const gb_concrete *concrete, gb_density water);
 
 /* The volume of one layer, all pieces, taken off by the product; lengths in metres. */
 typedef struct pub_laid {
