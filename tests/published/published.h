@@ -55,7 +55,8 @@
    granite; ASTM C615, C616, C568 (from memory)
    - us-navy-builder: NAVEDTRA 14043 and 14045, rule 38, block and the mortar of walls
    - water-figures: Gillette and Hill; common practice; water of plastic and stiff mortar
-   - yeh-1998: 1030 laboratory concretes by mass; see the folder's origin.txt
+   - yeh-1998: 1030 laboratory concretes by mass and their strengths; see the folder's
+   origin.txt
 
    A printed figure that the product does not meet stays, with the reason beside it as
    `known_difference`; the check then fails as soon as the two agree. */
