@@ -40,9 +40,11 @@
    - material-figures: gravities and loose densities of materials in print
    - navy-ea: NAVEDTRA 14070 and 14071, Engineering Aid; NRMCA CIP 8
    - nhbc: NHBC Standards 3.1.4 after BS 8500-2, standardised prescribed concretes
-   - nominal-concrete: IS 456; BS CP114; Gillette and Hill 1908; Griffith 1916; rule 41
+   - nominal-concrete: IS 456; BS CP114; Gillette and Hill 1908; Griffith 1916; rules 41
+   and 42
    - ontario-code: Ontario Building Code, Division B 9.20
-   - pca-small-jobs: PCA Homeowner's Guide as printed by Beall, figure 3-3
+   - pca-small-jobs: PCA Homeowner's Guide as printed by Beall, figure 3-3; its SI twin
+   (from memory)
    - pointing-practice: joints of slabs by geometry; NPS Preservation Brief 2; CPWD
    - r-quantiles: R 4.2.2, package stats, normal and Student; a t table in print (from
    memory)
