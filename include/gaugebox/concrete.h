@@ -236,7 +236,8 @@ typedef struct gb_proportions {
    water / ratio; stone = share x rodded; sand fills the rest,
      V_sand = 1 - W/rho_w - C/(G_c rho_w) - S/(G_s rho_w) - air.
    `water` is the density that the source takes for water: 1000 kg/m3 but in tests.
-   GB_IMPOSSIBLE when gb_concrete_faults finds any beside those of the trial. */
+   GB_IMPOSSIBLE when gb_concrete_faults finds any beside those of the trial;
+   GB_NOT_POSITIVE when a quantity of it is zero, negative or infinite that cannot be. */
 gb_status gb_proportion(const gb_concrete *c, gb_density water,
                         gb_proportions *p) GB_MUST_USE;
 

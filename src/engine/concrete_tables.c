@@ -19,7 +19,7 @@ static double metres(gb_system table, double in, double mm) {
 }
 
 static bool between(double x, double a, double b) {
-    return !gb_under(x, gb_smaller(a, b)) && !gb_over(x, gb_larger(a, b));
+    return !isnan(x) && !gb_under(x, gb_smaller(a, b)) && !gb_over(x, gb_larger(a, b));
 }
 
 gb_length gb_size_in_table(gb_system table, size_t size) {

@@ -199,12 +199,30 @@ uint32_t gb_design_faults(const gb_concrete *c) {
     return gb_when(!(p.parts.sand_volume.of_one >= LEAST_SAND), GB_NO_ROOM_FOR_SAND);
 }
 
+static bool positive(double x) {
+    return isfinite(x) && x > 0;
+}
+
+/* No fault names a quantity that cannot be: a ratio below zero, a gravity of zero, an
+   absorption that is not stated. What comes of it shows it. */
+static bool is_sound(const gb_concrete *c, const gb_parts_of_concrete *m) {
+    bool masses = positive(m->water.kg_m3) && positive(m->cement.kg_m3) &&
+                  positive(m->stone.kg_m3) && positive(m->sand.kg_m3) &&
+                  positive(m->fresh.kg_m3);
+    bool volumes = positive(m->water_volume.of_one) && positive(m->cement_volume.of_one);
+    bool shares = m->air.of_one >= 0 && c->sand_absorption.of_one >= 0 &&
+                  c->stone_absorption.of_one >= 0;
+    return masses && volumes && shares;
+}
+
 gb_status gb_proportion(const gb_concrete *c, gb_density water, gb_proportions *p) {
     gb_proportions result = {0};
     if (gb_design_faults(c) != 0 || !gb_slump_band(c->slump, &result.band) ||
         !gb_nominal_size(c->largest, &result.size))
         return GB_IMPOSSIBLE;
     proportion(c, water, &result);
+    if (!is_sound(c, &result.parts))
+        return GB_NOT_POSITIVE;
     *p = result;
     return GB_OK;
 }

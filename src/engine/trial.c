@@ -100,7 +100,9 @@ static uint32_t trial_faults(const gb_concrete *c) {
     bool any_measure = !isnan(t->full.kg) || !isnan(t->empty.kg) || !isnan(t->measure.m3);
     uint32_t faults = gb_when(!masses_stated(t), GB_TRIAL_INCOMPLETE) |
                       gb_when(any_measure && !isnan(t->unit_mass.kg_m3), GB_TRIAL_TWICE) |
-                      gb_when(t->full.kg <= t->empty.kg, GB_TRIAL_MEASURE);
+                      gb_when(!isnan(t->full.kg) && !isnan(t->empty.kg) &&
+                                  !gb_over(t->full.kg, t->empty.kg),
+                              GB_TRIAL_MEASURE);
     return faults != 0 ? faults : impossible_masses(c);
 }
 

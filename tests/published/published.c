@@ -289,6 +289,69 @@ void pub_make_concrete(pub_table *table, const pub_masses *m, pub_concrete *c) {
     c->mix.air.of_one = m->air;
 }
 
+static double stated(double number) {
+    return number != 0 ? number : NAN;
+}
+
+static double stated_in(gb_kind kind, const char *unit, double number) {
+    return pub_si(kind, unit, stated(number));
+}
+
+/* Nothing of it is stated. */
+static gb_concrete nothing_asked(gb_system table) {
+    const gb_mass none = {NAN};
+    return (gb_concrete){.table = table,
+                         .deviation = {NAN},
+                         .air_content = {NAN},
+                         .trial = {.water = none,
+                                   .cement = none,
+                                   .stone = none,
+                                   .sand = none,
+                                   .unit_mass = {NAN},
+                                   .full = none,
+                                   .empty = none,
+                                   .measure = {NAN},
+                                   .slump = {NAN},
+                                   .air = {NAN}},
+                         .at = {.line = 1}};
+}
+
+gb_concrete pub_ask(const pub_asked *a) {
+    bool us = a->table == GB_US;
+    const char *force = us ? "psi" : "MPa";
+    gb_concrete c = nothing_asked(a->table);
+    c.strength.pa = stated_in(GB_PRESSURE, force, a->specified);
+    c.average.pa = stated_in(GB_PRESSURE, force, a->average);
+    c.ratio = stated(a->ratio);
+    c.water.kg_m3 = stated_in(GB_DENSITY, us ? "lb/yd3" : "kg/m3", a->water);
+    c.slump.m = pub_si(GB_LENGTH, us ? "in" : "mm", a->slump);
+    c.largest.m = pub_si(GB_LENGTH, us ? "in" : "mm", a->largest);
+    c.air = a->air;
+    c.attack = a->attack;
+    c.cement_gravity = a->cement_gravity;
+    c.sand_gravity = a->sand_gravity;
+    c.stone_gravity = a->stone_gravity;
+    c.sand_absorption.of_one = a->sand_absorption;
+    c.stone_absorption.of_one = a->stone_absorption;
+    c.sand_moisture.of_one = stated(a->sand_moisture);
+    c.stone_moisture.of_one = stated(a->stone_moisture);
+    c.air_dry = a->air_dry;
+    c.fineness = a->fineness;
+    c.rodded.kg_m3 = pub_si(GB_DENSITY, us ? "lb/ft3" : "kg/m3", a->rodded);
+    return c;
+}
+
+gb_density pub_us_water(void) {
+    return (gb_density){pub_si(GB_DENSITY, "lb/ft3", 62.4)};
+}
+
+gb_proportions pub_proportion_of(const gb_concrete *c, gb_density water) {
+    gb_proportions p = {0};
+    uint32_t faults = gb_concrete_faults(c);
+    cr_assert(gb_proportion(c, water, &p) == GB_OK, "proportions: faults %x", faults);
+    return p;
+}
+
 static void lay(const pub_laid *laid, gb_piece *piece, gb_layer *layer, double *depth) {
     *depth = laid->depth;
     *layer = (gb_layer){.kind = laid->kind, .depths_m = depth, .depth_count = 1};

@@ -2,6 +2,10 @@
    of the same question. One folder for each source, one table for each kind of figure.
 
    Sources (the standard or book; a row that was not read there says so by its status):
+   - aci-211: ACI 211.1-91, its tables and example 1 (tables read in reprints, the example
+     from memory); PCA EB001; course examples after it, their slips kept
+   - aci-318: ACI 318 and 301, required average strength, as trade articles and course
+     texts print it; UFGS 03300
    - andalucia-slurry: Junta de Andalucia, Base de Costes de la Construccion 2024-01,
      "Lechada de cemento"
    - ansi-a108: ANSI A108.1A, floor bed of dry or damp sand (from memory)
@@ -38,9 +42,11 @@
    - material-figures: gravities and loose densities of materials in print
    - navy-ea: NAVEDTRA 14070 and 14071, Engineering Aid; NRMCA CIP 8
    - nhbc: NHBC Standards 3.1.4 after BS 8500-2, standardised prescribed concretes
-   - nominal-concrete: IS 456; BS CP114; Gillette and Hill 1908; Griffith 1916; rule 41
+   - nominal-concrete: IS 456; BS CP114; Gillette and Hill 1908; Griffith 1916; rules 41
+   and 42
    - ontario-code: Ontario Building Code, Division B 9.20
-   - pca-small-jobs: PCA Homeowner's Guide as printed by Beall, figure 3-3
+   - pca-small-jobs: PCA Homeowner's Guide as printed by Beall, figure 3-3; its SI twin
+   (from memory)
    - pointing-practice: joints of slabs by geometry; NPS Preservation Brief 2; CPWD
    - r-quantiles: R 4.2.2, package stats, normal and Student; a t table in print (from
    memory)
@@ -53,7 +59,8 @@
    granite; ASTM C615, C616, C568 (from memory)
    - us-navy-builder: NAVEDTRA 14043 and 14045, rule 38, block and the mortar of walls
    - water-figures: Gillette and Hill; common practice; water of plastic and stiff mortar
-   - yeh-1998: 1030 laboratory concretes by mass; see the folder's origin.txt
+   - yeh-1998: 1030 laboratory concretes by mass and their strengths; see the folder's
+   origin.txt
 
    A printed figure that the product does not meet stays, with the reason beside it as
    `known_difference`; the check then fails as soon as the two agree. */
@@ -199,6 +206,27 @@ typedef struct pub_concrete {
 } pub_concrete;
 void pub_make_concrete(pub_table *table, const pub_masses *masses,
                        pub_concrete *concrete);
+
+/* A concrete to be proportioned, in the units of its table: in, psi, lb/ft3, lb/yd3; or
+   mm, MPa, kg/m3. 0 stands for what is not stated. */
+typedef struct pub_asked {
+    gb_system table;
+    double average, specified;
+    double ratio, water;
+    double slump, largest;
+    gb_air_level air;
+    gb_attack attack;
+    double cement_gravity, sand_gravity, stone_gravity;
+    double sand_absorption, stone_absorption; /* shares */
+    double sand_moisture, stone_moisture;
+    bool air_dry;
+    double fineness, rodded;
+} pub_asked;
+gb_concrete pub_ask(const pub_asked *asked);
+/* What the sources of US examples take for water: 62.4 lb/ft3. */
+gb_density pub_us_water(void);
+/* Its proportions with that water; the test fails when there are none. */
+gb_proportions pub_proportion_of(const gb_concrete *concrete, gb_density water);
 
 /* The volume of one layer, all pieces, taken off by the product; lengths in metres. */
 typedef struct pub_laid {
