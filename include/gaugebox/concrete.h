@@ -182,6 +182,7 @@ typedef enum gb_concrete_fault {
     GB_NO_STRENGTH,   /* neither strength, average nor ratio */
     GB_FEW_TESTS,     /* a deviation of fewer than 15 */
     GB_TESTS_ALONE,   /* a number of tests without their deviation */
+    GB_AVERAGE_UNDER, /* the average is under the specified strength */
     GB_STRENGTH_HIGH, /* the average lies over the table */
     GB_STRENGTH_LOW,
     GB_SLUMP_NOT_IN_TABLE,
@@ -193,6 +194,7 @@ typedef enum gb_concrete_fault {
     GB_SAND_TOO_DRY,      /* below its absorption, and not said to be */
     GB_STONE_TOO_DRY,
     GB_NO_ROOM_FOR_SAND, /* cement, water, stone and air fill it, or all but 5 % */
+    GB_CONCRETE_HEAVY,   /* over 2700 kg/m3 fresh: a procedure of its own */
     GB_TRIAL_INCOMPLETE, /* a mass is missing, or both ways to the unit mass are */
     GB_TRIAL_TWICE,      /* unit mass, and a measure too */
     GB_TRIAL_MEASURE,    /* the full measure is no heavier than the empty one */

@@ -140,6 +140,9 @@ static void proportion(const gb_concrete *c, gb_density water, gb_proportions *p
 static const double LEAST_SAND = 0.05;
 static const double LEAST_VOIDS = 0.25;
 static const double MOST_VOIDS = 0.60;
+/* What no fresh mix of ours weighs, see gb_make_recipe. High-density concrete is
+   proportioned in another way, with its own stone. */
+static const double HEAVIEST = 2700.0;
 
 static uint32_t strength_faults(const gb_concrete *c) {
     bool tests = !isnan(c->deviation.pa);
@@ -147,7 +150,8 @@ static uint32_t strength_faults(const gb_concrete *c) {
         gb_when(tests && isnan(gb_few_tests(c->tests)), GB_FEW_TESTS) |
         gb_when(!tests && c->tests > 0, GB_TESTS_ALONE) |
         gb_when(isnan(c->strength.pa) && isnan(c->average.pa) && isnan(c->ratio),
-                GB_NO_STRENGTH);
+                GB_NO_STRENGTH) |
+        gb_when(gb_under(c->average.pa, c->strength.pa), GB_AVERAGE_UNDER);
     gb_pressure least = {0};
     gb_pressure most = {0};
     gb_strength_range(c->table, gb_is_entrained(c), &least, &most);
@@ -187,18 +191,6 @@ static uint32_t water_faults(const gb_concrete *c) {
     return gb_when(no_cell, GB_NO_WATER_CELL) | gb_when(over, GB_AIR_WITHOUT_LEVEL);
 }
 
-uint32_t gb_design_faults(const gb_concrete *c) {
-    uint32_t faults =
-        strength_faults(c) | moisture_faults(c) | aggregate_faults(c) | water_faults(c);
-    if (faults != 0)
-        return faults;
-    gb_proportions p = {0};
-    (void)gb_slump_band(c->slump, &p.band);
-    (void)gb_nominal_size(c->largest, &p.size);
-    proportion(c, (gb_density){GB_WATER_KG_M3}, &p);
-    return gb_when(!(p.parts.sand_volume.of_one >= LEAST_SAND), GB_NO_ROOM_FOR_SAND);
-}
-
 static bool positive(double x) {
     return isfinite(x) && x > 0;
 }
@@ -213,6 +205,25 @@ static bool is_sound(const gb_concrete *c, const gb_parts_of_concrete *m) {
     bool shares = m->air.of_one >= 0 && c->sand_absorption.of_one >= 0 &&
                   c->stone_absorption.of_one >= 0;
     return masses && volumes && shares;
+}
+
+/* As gb_make_recipe weighs it, what the aggregate absorbs not counted. */
+static bool is_heavy(const gb_concrete *c, const gb_parts_of_concrete *p) {
+    double kg_m3 = p->water.kg_m3 + p->cement.kg_m3 + p->stone.kg_m3 + p->sand.kg_m3;
+    return is_sound(c, p) && gb_over(kg_m3, HEAVIEST);
+}
+
+uint32_t gb_design_faults(const gb_concrete *c) {
+    uint32_t faults =
+        strength_faults(c) | moisture_faults(c) | aggregate_faults(c) | water_faults(c);
+    if (faults != 0)
+        return faults;
+    gb_proportions p = {0};
+    (void)gb_slump_band(c->slump, &p.band);
+    (void)gb_nominal_size(c->largest, &p.size);
+    proportion(c, (gb_density){GB_WATER_KG_M3}, &p);
+    return gb_when(!(p.parts.sand_volume.of_one >= LEAST_SAND), GB_NO_ROOM_FOR_SAND) |
+           gb_when(is_heavy(c, &p.parts), GB_CONCRETE_HEAVY);
 }
 
 gb_status gb_proportion(const gb_concrete *c, gb_density water, gb_proportions *p) {

@@ -110,6 +110,11 @@ static void report_tests(const concrete_reader *r, gb_concrete_fault fault) {
                "a deviation of %zu tests says too little; state how many tests it is of, "
                "15 at least, or take 'deviation' out",
                c->tests);
+    else if (fault == GB_AVERAGE_UNDER)
+        REPORT(r,
+               "an average of %s is under the strength of %s that is specified; state "
+               "more, or take 'average' out",
+               shown_strength(r, c->average), shown_strength(r, c->strength));
     else
         REPORT(r,
                "%zu tests are stated, and not their deviation; add deviation = \"400 "
@@ -165,6 +170,10 @@ static void report_aggregate(const concrete_reader *r, gb_concrete_fault fault) 
                "water, of the dry mass: check it, wet the pile, or state air_dry = true "
                "when it is so dry that it drinks",
                shown_share(r, c->stone_moisture), shown_share(r, c->stone_absorption));
+    else if (fault == GB_CONCRETE_HEAVY)
+        REPORT(r,
+               "the concrete would weigh over 2700 kg/m3 (169 lb/ft3) fresh, and these "
+               "tables are of usual stone; check the specific gravities");
     else
         REPORT(r, "water, cement, stone and air leave no room for sand, less than 5 %% "
                   "of the whole; check the ratio, the fineness and the rodded mass");
@@ -198,18 +207,33 @@ static void report_trial(const concrete_reader *r, gb_concrete_fault fault) {
 typedef void reporter(const concrete_reader *r, gb_concrete_fault fault);
 
 static reporter *const REPORTERS[GB_CONCRETE_FAULTS] = {
-    [GB_NO_STRENGTH] = report_tests,           [GB_FEW_TESTS] = report_tests,
-    [GB_TESTS_ALONE] = report_tests,           [GB_STRENGTH_HIGH] = report_strength,
-    [GB_STRENGTH_LOW] = report_strength,       [GB_SLUMP_NOT_IN_TABLE] = report_sizes,
-    [GB_SIZE_NOT_IN_TABLE] = report_sizes,     [GB_NO_WATER_CELL] = report_sizes,
-    [GB_FINENESS_OUTSIDE] = report_aggregate,  [GB_RODDED_IMPOSSIBLE] = report_aggregate,
-    [GB_AIR_WITHOUT_LEVEL] = report_aggregate, [GB_SAND_TOO_DRY] = report_aggregate,
-    [GB_STONE_TOO_DRY] = report_aggregate,     [GB_NO_ROOM_FOR_SAND] = report_aggregate,
-    [GB_TRIAL_INCOMPLETE] = report_trial,      [GB_TRIAL_TWICE] = report_trial,
-    [GB_TRIAL_MEASURE] = report_trial,         [GB_TRIAL_LIGHT] = report_trial,
-    [GB_TRIAL_HEAVY] = report_trial,           [GB_TRIAL_OVERFULL] = report_trial,
-    [GB_TRIAL_HOLLOW] = report_trial,          [GB_TRIAL_DRY] = report_trial,
+    [GB_NO_STRENGTH] = report_tests,
+    [GB_FEW_TESTS] = report_tests,
+    [GB_TESTS_ALONE] = report_tests,
+    [GB_AVERAGE_UNDER] = report_tests,
+    [GB_STRENGTH_HIGH] = report_strength,
+    [GB_STRENGTH_LOW] = report_strength,
+    [GB_SLUMP_NOT_IN_TABLE] = report_sizes,
+    [GB_SIZE_NOT_IN_TABLE] = report_sizes,
+    [GB_NO_WATER_CELL] = report_sizes,
+    [GB_FINENESS_OUTSIDE] = report_aggregate,
+    [GB_RODDED_IMPOSSIBLE] = report_aggregate,
+    [GB_AIR_WITHOUT_LEVEL] = report_aggregate,
+    [GB_SAND_TOO_DRY] = report_aggregate,
+    [GB_STONE_TOO_DRY] = report_aggregate,
+    [GB_NO_ROOM_FOR_SAND] = report_aggregate,
+    [GB_CONCRETE_HEAVY] = report_aggregate,
+    [GB_TRIAL_INCOMPLETE] = report_trial,
+    [GB_TRIAL_TWICE] = report_trial,
+    [GB_TRIAL_MEASURE] = report_trial,
+    [GB_TRIAL_LIGHT] = report_trial,
+    [GB_TRIAL_HEAVY] = report_trial,
+    [GB_TRIAL_OVERFULL] = report_trial,
+    [GB_TRIAL_HOLLOW] = report_trial,
+    [GB_TRIAL_DRY] = report_trial,
 };
+_Static_assert(sizeof REPORTERS / sizeof REPORTERS[0] == GB_CONCRETE_FAULTS,
+               "a reporter for each");
 
 void gb_check_concrete(const gb_reader *reader, const gb_concrete *concrete) {
     concrete_reader r = {reader, concrete};

@@ -59,3 +59,7 @@ try --average "3500 psi" $T --trial-unit-mass 160lb/ft3
 try --average "3500 psi" $T --trial-unit-mass 120lb/ft3
 try --average "3500 psi" --trial-water 1lb --trial-cement 14.5lb --trial-stone 58lb \
     --trial-sand 43lb --trial-unit-mass 149lb/ft3
+try --strength "3000 psi" --average "2500 psi"
+try --strength "3000 psi" --stone-gravity 3.9 --largest 3in --rodded "175 lb/ft3"
+try --strength "3000 psi" --exposure irc-hard
+try --strength "3000 psi" --exposure ""

@@ -235,29 +235,6 @@ Test(concrete_laws, unsure_tests_ask_for_no_less) {
 
 /* ---- as a mix ---------------------------------------------------------------------- */
 
-/* Heavier than any fresh mix of ours may be (gb_make_recipe): a stone of gravity 2.9 in 3
-   or 6 in can be proportioned so, and has no recipe then. */
-static const double HEAVIEST = 2700;
-
-static double dry_and_water(const gb_proportions *p) {
-    const gb_parts_of_concrete *m = &p->parts;
-    return m->water.kg_m3 + m->cement.kg_m3 + m->stone.kg_m3 + m->sand.kg_m3;
-}
-
-static void too_heavy(unsigned seed, const gb_concrete *c, const gb_proportions *p) {
-    gb_mix mix = {.id = "test/concrete", .concrete = *c, .spread = {NAN}};
-    gb_part parts[3];
-    gb_recipe r = {0};
-    cr_assert(gb_mix_of_concrete(&mix, parts) == GB_OK, "seed %u: mix", seed);
-    bool has = gb_make_recipe(&mix, NULL, false, (gb_mass){NAN}, &r) == GB_OK;
-    cr_expect(has == !(dry_and_water(p) > HEAVIEST), "seed %u: %g kg/m3", seed,
-              dry_and_water(p));
-}
-
-Test(concrete_laws, all_but_the_heaviest_have_a_recipe) {
-    of_many(too_heavy);
-}
-
 static gb_recipe recipe_of(unsigned seed, const gb_concrete *c, gb_mix *mix,
                            gb_part parts[3]) {
     *mix = (gb_mix){.id = "test/concrete", .concrete = *c, .spread = {NAN}};
@@ -269,8 +246,6 @@ static gb_recipe recipe_of(unsigned seed, const gb_concrete *c, gb_mix *mix,
 }
 
 static void as_a_mix(unsigned seed, const gb_concrete *c, const gb_proportions *p) {
-    if (dry_and_water(p) > HEAVIEST)
-        return;
     gb_mix mix;
     gb_part parts[3];
     const gb_recipe r = recipe_of(seed, c, &mix, parts);
@@ -307,8 +282,6 @@ static double water_in_all(const gb_concrete *c, const gb_mix *mix, const gb_rec
 
 static void other_moisture(unsigned seed, const gb_concrete *c, const gb_proportions *p) {
     ask_random random = ask_seeded(seed + CONCRETES);
-    if (dry_and_water(p) > HEAVIEST)
-        return;
     double before = NAN;
     gb_mix mix;
     gb_part parts[3];
