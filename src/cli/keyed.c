@@ -7,8 +7,11 @@
 static const char *typed_as(const gb_typed_key *key, char name[GB_LONGEST_KEYED]) {
     size_t n = 0;
     for (; key->name[n] != '\0' && n + 1 < GB_LONGEST_KEYED; n++)
-        name[n] = key->name[n] == '_' ? '-' : key->name[n];
+        name[n] = key->name[n];
     name[n] = '\0';
+    for (char *c = name; *c != '\0'; c++)
+        if (*c == '_')
+            *c = '-';
     return name;
 }
 
