@@ -81,15 +81,19 @@ static found key_named(const gb_schema *schema, const char *name) {
     }
 }
 
-/* A whole number goes in as one, so that the reader of files takes it; all else is a
-   text, of which that reader says what it lacks. */
+/* A number goes in as one, so that the reader of files takes it; all else is a text, of
+   which that reader says what it lacks. */
 static bool add_typed(config_setting_t *to, const gb_key *key, const char *text) {
     char *end = NULL;
     long whole = strtol(text, &end, 10);
     bool is_whole = key->kind == GB_KEY_WHOLE && end != text && *end == '\0' &&
                     labs(whole) < 1000000000;
+    double number = 0;
+    bool is_number =
+        key->kind == GB_KEY_NUMBER && gb_parse_number(text, &number) == GB_NO_FAULT;
     int type = key->kind == GB_KEY_FLAG ? CONFIG_TYPE_BOOL
                : is_whole               ? CONFIG_TYPE_INT
+               : is_number              ? CONFIG_TYPE_FLOAT
                                         : CONFIG_TYPE_STRING;
     config_setting_t *s = config_setting_add(to, key->name, type);
     if (s == NULL)
@@ -98,6 +102,8 @@ static bool add_typed(config_setting_t *to, const gb_key *key, const char *text)
         return config_setting_set_bool(s, CONFIG_TRUE) == CONFIG_TRUE;
     if (type == CONFIG_TYPE_INT)
         return config_setting_set_int(s, (int)whole) == CONFIG_TRUE;
+    if (type == CONFIG_TYPE_FLOAT)
+        return config_setting_set_float(s, number) == CONFIG_TRUE;
     return config_setting_set_string(s, text) == CONFIG_TRUE;
 }
 
