@@ -131,8 +131,8 @@ UNITS = {"in": "inch", "''": "inch", "ft": "feet", "'": "feet",
          "floz": "fluidounce", "mL": "milliliter", "qt": "quart", "gal": "gallon", "L": "liter", "l": "liter", "ft2": "feet^2",
          "m2": "m^2", "ft3": "feet^3", "yd3": "yard^3", "m3": "m^3", "h": "hour",
          "min": "minute", "s": "second", "days": "day", "day": "day",
-         "mph": "mile/hour", "km": "km", "%": "0.01", "treads": "1", "": "1"}
-SI = {"m": "m", "m2": "m^2", "m3": "m^3", "kg": "kg", "kg/m3": "kg/m^3", "s": "s",
+         "mph": "mile/hour", "km": "km", "%": "0.01", "treads": "1", "psi": "psi", "MPa": "MPa", "": "1"}
+SI = {"m": "m", "m2": "m^2", "m3": "m^3", "kg": "kg", "kg/m3": "kg/m^3", "pa": "Pa", "s": "s",
       "share": "1", "m/s": "m/s", "1/s": "1/s", "m2/s": "m^2/s", "m/m2": "m^-1", "m3/m2": "m", "m3/s": "m^3/s", "1": "1"}
 CSV_UNITS = {"c": "C", "f": "F", "pct": "%", "mph": "mph", "km_h": "km/h", "in": "in", "mm": "mm"}
 FIRST_OF_TWO = ("length", "along", "front_side", "flag_length", "block_length", "face_length")
@@ -156,7 +156,7 @@ def expression_of(text):
                         ("’", "'"), ("”", "''")):
         text = text.replace(sign, " " + parts if "/" in parts else parts)
     text = text.replace("fl oz", "floz")
-    if re.search(r"/(h|ft3|m3|(100 )?ft2|m2|ft|m)$", text):
+    if re.search(r"/(h|ft3|yd3|m3|(100 )?ft2|m2|ft|m)$", text):
         text, over = text.rsplit("/", 1)
         over = " / (" + (f"100 {UNITS['ft2']}" if over == "100 ft2" else UNITS[over]) + ")"
     terms = []
