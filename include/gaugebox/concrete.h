@@ -68,10 +68,19 @@ gb_density gb_mixing_water(gb_system table, size_t band, size_t size, bool entra
 /* Trapped air of a concrete without entrained air, or all of its air; same tables. */
 gb_share gb_table_air(size_t size, gb_air_level level);
 
+/* Two neighbouring points of a table, with a straight line between them. */
+typedef struct gb_between {
+    double from, to;  /* what the table is entered by */
+    double low, high; /* what it has there */
+} gb_between;
+
 /* Water to cement, by mass, for an average strength at 28 days, cut to 0.01 as the worked
    examples do (3500 psi: 0.62); NaN outside the table. Straight lines between the points
    of tables 6.3.4(a) and A1.5.3.4(a) (SI from memory). */
 double gb_ratio_of_strength(gb_system table, gb_pressure average, bool entrained);
+/* The points about that average, in Pa; false outside the table. */
+bool gb_ratio_points(gb_system table, gb_pressure average, bool entrained,
+                     gb_between *points);
 /* The strengths at which that table begins and ends. */
 void gb_strength_range(gb_system table, bool entrained, gb_pressure *least,
                        gb_pressure *most);
@@ -85,6 +94,9 @@ double gb_ratio_of_attack(gb_attack attack, bool resisting);
    modulus of the sand (2.40 to 3.00, straight lines between the columns, NaN outside).
    Table 6.3.6. */
 gb_share gb_coarse_share(size_t size, double fineness);
+bool gb_coarse_points(size_t size, double fineness, gb_between *points);
+/* How much of it is taken so placed: pavement up to 10 % more, pumped 10 % less. */
+double gb_placed(gb_placing placing);
 
 /* First estimate of the mass of fresh concrete. Tables 6.3.7.1 and A1.5.3.7.1, from
    memory. */
@@ -176,6 +188,16 @@ bool gb_is_entrained(const gb_concrete *c);
 gb_pressure gb_required_average(const gb_concrete *c);
 /* How much larger the deviation of so few tests is taken; NaN under 15. */
 double gb_few_tests(size_t tests);
+/* Between which points; false under 15, and from 30 on. */
+bool gb_few_tests_points(size_t tests, gb_between *points);
+
+/* What the averages above are made of. */
+typedef struct gb_overdesign {
+    gb_pressure low, high;             /* bands of f'c */
+    gb_pressure below, between, above; /* what is added without tests */
+    gb_pressure dip;                   /* a single test may be so far below f'c */
+} gb_overdesign;
+gb_overdesign gb_overdesign_of(gb_system table);
 
 /* What can be wrong with a concrete that reads well; bit 1 << fault of a set. */
 typedef enum gb_concrete_fault {
@@ -260,6 +282,13 @@ typedef struct gb_trial_result {
     gb_parts_of_concrete next;
     gb_density next_sand_by_mass; /* dry, by the measured unit mass */
 } gb_trial_result;
+
+/* What the water is changed by: for each `step` of slump, and for each 1 % of air. */
+typedef struct gb_water_change {
+    gb_density for_slump, for_air;
+    gb_length step;
+} gb_water_change;
+gb_water_change gb_water_change_of(gb_system table);
 
 /* From measured masses to the next batch, as ACI 211.1 section 6.3.9 and its example 1:
      yield = batch / unit mass;  water = mixing water / yield

@@ -347,7 +347,8 @@ void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list
         gb_water_to_add(mix->need.mix, &mix->recipe, gb_job_moisture(job), 1.0, &row) !=
             GB_OK)
         gb_add_caution(to, GB_C_SAND_TOO_WET, gb_job_moisture(job).of_one,
-                       mix->recipe.water_least.kg / mix->recipe.sand.kg);
+                       (mix->recipe.water_least.kg + mix->recipe.drunk.kg) /
+                           mix->recipe.sand.kg);
     if (mix->is_slurry)
         return;
     hand_caution(mix, to);

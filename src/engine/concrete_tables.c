@@ -141,20 +141,43 @@ void gb_strength_range(gb_system table, bool entrained, gb_pressure *least,
     most->pa = gb_si(GB_PRESSURE, c.unit, c.points[c.count - 1].strength);
 }
 
-double gb_ratio_of_strength(gb_system table, gb_pressure average, bool entrained) {
-    curve c = curve_of(table, entrained);
-    double f = gb_to_unit(gb_find_unit(GB_PRESSURE, c.unit), average.pa);
+/* The points about a strength in the curve's own unit. */
+static bool points_about(curve c, double f, bool entrained, gb_between *p) {
     if (!between(f, c.points[0].strength, c.points[c.count - 1].strength))
-        return GB_NONE;
+        return false;
     size_t i = 1;
     while (i + 1 < c.count && f > c.points[i].strength)
         i++;
     const point *low = &c.points[i - 1];
     const point *high = &c.points[i];
-    double x = (f - low->strength) / (high->strength - low->strength);
-    double a = ratio_at(low, entrained);
-    double b = ratio_at(high, entrained);
-    return gb_round(a + (b - a) * x, 0.01, GB_DOWN);
+    *p = (gb_between){low->strength, high->strength, ratio_at(low, entrained),
+                      ratio_at(high, entrained)};
+    return true;
+}
+
+static double along(const gb_between *p, double at) {
+    return p->low + (p->high - p->low) * ((at - p->from) / (p->to - p->from));
+}
+
+double gb_ratio_of_strength(gb_system table, gb_pressure average, bool entrained) {
+    curve c = curve_of(table, entrained);
+    double f = gb_to_unit(gb_find_unit(GB_PRESSURE, c.unit), average.pa);
+    gb_between p;
+    return points_about(c, f, entrained, &p) ? gb_round(along(&p, f), 0.01, GB_DOWN)
+                                             : GB_NONE;
+}
+
+bool gb_ratio_points(gb_system table, gb_pressure average, bool entrained,
+                     gb_between *points) {
+    curve c = curve_of(table, entrained);
+    double f = gb_to_unit(gb_find_unit(GB_PRESSURE, c.unit), average.pa);
+    gb_between p;
+    if (!points_about(c, f, entrained, &p))
+        return false;
+    p.from = gb_si(GB_PRESSURE, c.unit, p.from);
+    p.to = gb_si(GB_PRESSURE, c.unit, p.to);
+    *points = p;
+    return true;
 }
 
 /* Table 6.3.4(b); 0: no limit. */
@@ -179,15 +202,28 @@ static const double COARSE[SIZES][FINENESSES] = {
     {0.71, 0.69, 0.67, 0.65}, {0.75, 0.73, 0.71, 0.69}, {0.78, 0.76, 0.74, 0.72},
     {0.82, 0.80, 0.78, 0.76}, {0.87, 0.85, 0.83, 0.81}};
 
-gb_share gb_coarse_share(size_t size, double fineness) {
+bool gb_coarse_points(size_t size, double fineness, gb_between *points) {
     if (!between(fineness, FINENESS[0], FINENESS[FINENESSES - 1]))
-        return (gb_share){GB_NONE};
+        return false;
     size_t i = 1;
     while (i + 1 < FINENESSES && fineness > FINENESS[i])
         i++;
-    double x = (fineness - FINENESS[i - 1]) / (FINENESS[i] - FINENESS[i - 1]);
     const double *row = COARSE[size];
-    return (gb_share){row[i - 1] + (row[i] - row[i - 1]) * x};
+    *points = (gb_between){FINENESS[i - 1], FINENESS[i], row[i - 1], row[i]};
+    return true;
+}
+
+gb_share gb_coarse_share(size_t size, double fineness) {
+    gb_between p;
+    if (!gb_coarse_points(size, fineness, &p))
+        return (gb_share){GB_NONE};
+    return (gb_share){along(&p, fineness)};
+}
+
+double gb_placed(gb_placing placing) {
+    static const double PLACED[GB_PLACINGS] = {
+        [GB_BY_HAND_PLACED] = 1.0, [GB_PAVED] = 1.1, [GB_PUMPED] = 0.9};
+    return PLACED[placing];
 }
 
 /* ---- first estimate of the mass ---------------------------------------------------- */

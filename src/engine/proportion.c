@@ -29,16 +29,23 @@ bool gb_is_entrained(const gb_concrete *c) {
 
 /* ---- required average strength ----------------------------------------------------- */
 
-double gb_few_tests(size_t tests) {
+enum { FEWEST_TESTS = 15, TESTS_STEP = 5, MANY_TESTS = 30 };
+
+bool gb_few_tests_points(size_t tests, gb_between *points) {
     static const double FACTORS[] = {1.16, 1.08, 1.03, 1.00}; /* 15, 20, 25, 30 tests */
-    enum { FIRST = 15, STEP = 5, LAST = 30 };
-    if (tests < FIRST)
-        return GB_NONE;
-    if (tests >= LAST)
-        return 1.0;
-    size_t i = (tests - FIRST) / STEP;
-    double x = (double)(tests - FIRST - i * STEP) / STEP;
-    return FACTORS[i] + (FACTORS[i + 1] - FACTORS[i]) * x;
+    if (tests < FEWEST_TESTS || tests >= MANY_TESTS)
+        return false;
+    size_t i = (tests - FEWEST_TESTS) / TESTS_STEP;
+    double from = (double)(FEWEST_TESTS + i * TESTS_STEP);
+    *points = (gb_between){from, from + TESTS_STEP, FACTORS[i], FACTORS[i + 1]};
+    return true;
+}
+
+double gb_few_tests(size_t tests) {
+    gb_between p;
+    if (!gb_few_tests_points(tests, &p))
+        return tests < FEWEST_TESTS ? GB_NONE : 1.0;
+    return p.low + (p.high - p.low) * (((double)tests - p.from) / TESTS_STEP);
 }
 
 /* What the two systems print in their own round figures. */
@@ -52,6 +59,17 @@ typedef struct overdesign {
 static const overdesign OVERDESIGNS[] = {
     [GB_US] = {"psi", 3000, 5000, 1000, 1200, 700, 500},
     [GB_METRIC] = {"MPa", 21, 35, 7.0, 8.3, 5.0, 3.5}};
+
+gb_overdesign gb_overdesign_of(gb_system table) {
+    const overdesign *o = &OVERDESIGNS[table];
+    const gb_unit *unit = gb_find_unit(GB_PRESSURE, o->unit);
+    return (gb_overdesign){.low = {gb_from_unit(unit, o->low)},
+                           .high = {gb_from_unit(unit, o->high)},
+                           .below = {gb_from_unit(unit, o->below)},
+                           .between = {gb_from_unit(unit, o->between)},
+                           .above = {gb_from_unit(unit, o->above)},
+                           .dip = {gb_from_unit(unit, o->dip)}};
+}
 
 static double without_tests(const overdesign *o, double f) {
     if (gb_under(f, o->low))
@@ -76,10 +94,6 @@ gb_pressure gb_required_average(const gb_concrete *c) {
 }
 
 /* ---- proportions ------------------------------------------------------------------- */
-
-/* Pavement takes up to 10 % more coarse aggregate, pumped concrete 10 % less. */
-static const double PLACED[GB_PLACINGS] = {
-    [GB_BY_HAND_PLACED] = 1.0, [GB_PAVED] = 1.1, [GB_PUMPED] = 0.9};
 
 static gb_density water_of(const gb_concrete *c, const gb_proportions *p) {
     if (!isnan(c->water.kg_m3))
@@ -118,7 +132,7 @@ static void look_up(const gb_concrete *c, gb_proportions *p) {
     p->ratio_attack = gb_ratio_of_attack(c->attack, c->resisting);
     p->ratio = gb_smaller(p->ratio_strength, p->ratio_attack);
     p->coarse_share.of_one =
-        gb_coarse_share(p->size, c->fineness).of_one * PLACED[c->placing];
+        gb_coarse_share(p->size, c->fineness).of_one * gb_placed(c->placing);
     p->first_mass = gb_first_mass(c->table, p->size, entrained);
 }
 

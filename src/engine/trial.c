@@ -8,15 +8,12 @@
 
 /* What water changes with slump and air, ACI 211.1 section 6.3.9: by 10 lb/yd3 for 1 in,
    2 kg/m3 for 10 mm; by 5 lb/yd3, 3 kg/m3, for 1 % of air. */
-static double water_for_slump(gb_system table, double lacks_m) {
-    if (table == GB_US)
-        return gb_si(GB_DENSITY, "lb/yd3", 10) * lacks_m / gb_si(GB_LENGTH, "in", 1);
-    return 2.0 * lacks_m / gb_si(GB_LENGTH, "mm", 10);
-}
-
-static double water_for_air(gb_system table, double too_much) {
-    double each = table == GB_US ? gb_si(GB_DENSITY, "lb/yd3", 5) : 3.0;
-    return each * too_much * 100.0;
+gb_water_change gb_water_change_of(gb_system table) {
+    if (table == GB_METRIC)
+        return (gb_water_change){{2.0}, {3.0}, {gb_si(GB_LENGTH, "mm", 10)}};
+    return (gb_water_change){{gb_si(GB_DENSITY, "lb/yd3", 10)},
+                             {gb_si(GB_DENSITY, "lb/yd3", 5)},
+                             {gb_si(GB_LENGTH, "in", 1)}};
 }
 
 /* ---- the trial as it was mixed ----------------------------------------------------- */
@@ -134,8 +131,9 @@ static void adjust(const gb_concrete *c, const gb_proportions *p, const mixed *m
     const gb_trial *t = &c->trial;
     double lacks = isnan(t->slump.m) ? 0 : c->slump.m - t->slump.m;
     double too_much = gb_is_entrained(c) ? r->air.of_one - p->parts.air.of_one : 0;
-    r->for_slump.kg_m3 = water_for_slump(c->table, lacks);
-    r->for_air.kg_m3 = water_for_air(c->table, too_much);
+    gb_water_change by = gb_water_change_of(c->table);
+    r->for_slump.kg_m3 = by.for_slump.kg_m3 * lacks / by.step.m;
+    r->for_air.kg_m3 = by.for_air.kg_m3 * too_much * 100.0;
     gb_parts_of_concrete *next = &r->next;
     next->water.kg_m3 = r->water_used.kg_m3 + r->for_slump.kg_m3 + r->for_air.kg_m3;
     next->cement.kg_m3 = next->water.kg_m3 / p->ratio;

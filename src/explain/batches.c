@@ -301,8 +301,20 @@ const gb_why *gb_why_bought(gb_explainer *x, const gb_about *a) {
         .of = id_of(a));
 }
 
+/* Half bags are split by eye. */
+static const gb_why *bags_in_mixer(gb_explainer *x, const gb_about *a) {
+    gb_mixed m = gb_mixed_of(a);
+    return GB_WHY(x, "bags", GB_PLAIN, a->question->bags,
+                  "down(mixer / (yield / 2), 1) / 2",
+                  GB_INPUTS(gb_fact(x, "mixer", GB_VOLUME, a->concrete->mixer.m3,
+                                    N_("the option --mixer")),
+                            gb_why_yield(x, &m)));
+}
+
 static const gb_why *asked_bags(gb_explainer *x, const gb_about *a) {
     const gb_mix_question *q = a->question;
+    if (a->concrete != NULL && !isnan(a->concrete->mixer.m3))
+        return bags_in_mixer(x, a);
     if (isnan(q->wanted.m3))
         return gb_fact(x, "bags", GB_PLAIN, q->bags,
                        N_("the option --bags; one without it"));

@@ -106,7 +106,7 @@ const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
     case GB_C_BED_THICK:
         return gb_why_level_bed(x, c->take, c->tread);
     case GB_C_SAND_TOO_WET:
-        return gb_why_moisture(x, job, gb_job_moisture(job));
+        return gb_why_moisture(x, &(gb_mixed){.job = job}, gb_job_moisture(job));
     case GB_C_BUCKET_HEAVY:
         return gb_why_lifted(x, a);
     case GB_C_SHOVELS_DIFFER:
@@ -123,6 +123,16 @@ const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
 }
 
 /* ---- limits ------------------------------------------------------------------------ */
+
+static const gb_why *most_moisture(gb_explainer *x, const gb_mixed *m, double limit) {
+    const gb_why *least = gb_why_water(x, m, GB_FIRST_WATER);
+    const gb_why *sand = gb_why_sand(x, m);
+    if (!gb_is_proportioned(m->mix))
+        return GB_WHY(x, "most_moisture", GB_SHARE, limit, "least_water / sand",
+                      GB_INPUTS(least, sand));
+    return GB_WHY(x, "most_moisture", GB_SHARE, limit, "(least_water + drunk) / sand",
+                  GB_INPUTS(least, gb_why_drunk(x, m), sand));
+}
 
 const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *a) {
     const gb_caution *c = a->caution;
@@ -150,8 +160,7 @@ const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *a) {
     case GB_C_BED_THICK:
         return gb_why_level_limit(x, c->take, c->code == GB_C_BED_THICK);
     case GB_C_SAND_TOO_WET:
-        return GB_WHY(x, "most_moisture", GB_SHARE, c->limit, "least_water / sand",
-                      GB_INPUTS(gb_why_water(x, &m, GB_FIRST_WATER), gb_why_sand(x, &m)));
+        return most_moisture(x, &m, c->limit);
     case GB_C_DEPTH_SPREAD:
     case GB_C_SHOVELS_DIFFER:
     case GB_C_COLOUR_STRONG:

@@ -156,8 +156,9 @@ const gb_why *gb_why_level_limit(gb_explainer *x, const gb_take *take, bool most
 /* ---- recipe.c: one bag of a mix, as planned or as asked for ------------------------ */
 
 typedef struct gb_mixed {
-    const gb_job *job; /* NULL: asked for without one */
-    const gb_mix *mix; /* as the table has it */
+    const gb_job *job;        /* NULL: asked for without one */
+    const gb_concrete *alone; /* proportioned without a job, with sand as it states it */
+    const gb_mix *mix;        /* as the table has it */
     const gb_recipe *recipe;
     const gb_own_label *own;
 } gb_mixed;
@@ -190,6 +191,26 @@ const gb_why *gb_why_life(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_life_in_heat(gb_explainer *x, const gb_about *about);
 const gb_why *gb_why_mix_time(gb_explainer *x, const char *name, const gb_mixed *m,
                               const double *s);
+
+/* ---- concrete_mix.c: a mix whose parts follow from its concrete -------------------- */
+
+const gb_why *gb_why_proportioned_volume(gb_explainer *x, const gb_mix *mix, size_t part,
+                                         const char *name);
+const gb_why *gb_why_proportioned_mass(gb_explainer *x, const gb_mixed *m, size_t part);
+const gb_why *gb_why_proportioned_share(gb_explainer *x, const gb_mix *mix,
+                                        gb_which_water which);
+const gb_why *gb_why_proportioned_air(gb_explainer *x, const gb_mix *mix);
+const gb_why *gb_why_proportioned_gravity(gb_explainer *x, const gb_mix *mix,
+                                          size_t part);
+/* Water that the aggregate of one bag absorbs, less what its stone brings. */
+const gb_why *gb_why_drunk(gb_explainer *x, const gb_mixed *m);
+
+/* ---- concrete.c: a concrete by itself ---------------------------------------------- */
+
+/* True for the rows of its proportions and its trial. */
+bool gb_is_of_concrete(gb_row_code row);
+const gb_why *gb_why_of_concrete(gb_explainer *x, const gb_row *row,
+                                 const gb_figure *figure);
 
 /* ---- reference.c: one bag and one volume of a mix, to compare -----------------------
  */
@@ -233,11 +254,12 @@ const gb_why *gb_why_share_of_kind(gb_explainer *x, const gb_about *about,
 
 /* ---- gauging.c: sand as it lies, and what it is gauged with ------------------------ */
 
-/* Today's of the job, else what is usual; job NULL: asked for without one. */
-const gb_why *gb_why_moisture(gb_explainer *x, const gb_job *job, gb_share moisture);
-const gb_why *gb_why_bulking(gb_explainer *x, const gb_job *job, gb_share moisture);
+/* Today's of the job, or of a concrete by itself; else what is usual. Of `m` only whose
+   it is counts. */
+const gb_why *gb_why_moisture(gb_explainer *x, const gb_mixed *m, gb_share moisture);
+const gb_why *gb_why_bulking(gb_explainer *x, const gb_mixed *m, gb_share moisture);
 /* Dry mass in a volume as it lies loose. */
-const gb_why *gb_why_loose_density(gb_explainer *x, const gb_job *job,
+const gb_why *gb_why_loose_density(gb_explainer *x, const gb_mixed *m,
                                    const gb_material *material, gb_share moisture);
 /* Of the part and the amount that the row is about: dry, as it lies, its loose volume, in
    measures, and how far off their rounding is. */

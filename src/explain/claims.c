@@ -34,8 +34,7 @@ static const gb_why *volume_of(gb_explainer *x, const gb_mix *mix, const char *n
         const gb_part *p = &mix->parts[i];
         if (!belongs(p->material))
             continue;
-        parts[n++] = gb_stated(x, "volume", p->material->name, GB_PLAIN, &p->volume,
-                               gb_text_source(x, &mix->source));
+        parts[n++] = gb_why_part_volume(x, &(gb_mixed){.mix = mix}, i, "volume");
         sum += p->volume;
     }
     if (n == 0)

@@ -45,6 +45,7 @@ static bool is_explained(const gb_row *row, const gb_figure *f) {
     case GB_SHOW_ROWS:
     case GB_SHOW_WATER_UNITS:
     case GB_SHOW_MM:
+    case GB_SHOW_KG_M3: /* the same beside it in lb/yd3 */
         return false;
     default:
         return isfinite(value_of(f)) && !gb_only_counts(row, f);

@@ -201,11 +201,11 @@ static const gb_material *material_of(const gb_about *a) {
 
 static const gb_why *moisture(gb_explainer *x, const gb_about *a) {
     gb_mixed m = gb_mixed_of(a);
-    return gb_why_moisture(x, m.job, a->moisture);
+    return gb_why_moisture(x, &m, a->moisture);
 }
 static const gb_why *bulking(gb_explainer *x, const gb_about *a) {
     gb_mixed m = gb_mixed_of(a);
-    return gb_why_bulking(x, m.job, a->moisture);
+    return gb_why_bulking(x, &m, a->moisture);
 }
 static const gb_why *first_water(gb_explainer *x, const gb_about *a) {
     return gb_why_to_add(x, a, GB_FIRST_WATER);
@@ -1018,6 +1018,8 @@ const gb_why *gb_why_figure(gb_explainer *x, const gb_row *row, const gb_row *ou
         return gb_why_of_change(x, row, figure);
     if (gb_is_of_steps(row->code))
         return gb_why_of_steps(x, row, figure);
+    if (gb_is_of_concrete(row->code))
+        return gb_why_of_concrete(x, row, figure);
     if (gb_is_of_log(row->code))
         return gb_why_of_log(x, row, figure);
     reason *why = find(row->code, figure->name);

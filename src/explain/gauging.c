@@ -10,10 +10,14 @@ static bool is_today(const gb_job *job, gb_share moisture) {
     return job != NULL && moisture.of_one == gb_job_moisture(job).of_one;
 }
 
-const gb_why *gb_why_moisture(gb_explainer *x, const gb_job *job, gb_share moisture) {
+const gb_why *gb_why_moisture(gb_explainer *x, const gb_mixed *m, gb_share moisture) {
     static const char USUAL[] = N_(
         "2, 5 and 8 % for nearly dry, damp and wet sand: common practice; IS 456 prints "
         "2.5, 5 and 7.5 %");
+    const gb_job *job = m->job;
+    if (m->alone != NULL && m->alone->sand_moisture.of_one == moisture.of_one)
+        return gb_stated(x, "moisture", NULL, GB_SHARE, &m->alone->sand_moisture.of_one,
+                         NULL);
     if (!is_today(job, moisture))
         return gb_fact(x, "moisture", GB_SHARE, moisture.of_one, USUAL);
     if (!isnan(job->sand.moisture.of_one))
@@ -45,8 +49,9 @@ static const gb_why *by_curve(gb_explainer *x, const char *name, const gb_why *m
                             moisture));
 }
 
-const gb_why *gb_why_bulking(gb_explainer *x, const gb_job *job, gb_share moisture) {
-    const gb_why *wet = gb_why_moisture(x, job, moisture);
+const gb_why *gb_why_bulking(gb_explainer *x, const gb_mixed *m, gb_share moisture) {
+    const gb_why *wet = gb_why_moisture(x, m, moisture);
+    const gb_job *job = m->job;
     if (!is_today(job, moisture))
         return by_curve(x, "bulking", wet);
     const gb_sand_pile *s = &job->sand;
@@ -63,7 +68,7 @@ const gb_why *gb_why_bulking(gb_explainer *x, const gb_job *job, gb_share moistu
     return by_curve(x, "bulking", wet);
 }
 
-const gb_why *gb_why_loose_density(gb_explainer *x, const gb_job *job,
+const gb_why *gb_why_loose_density(gb_explainer *x, const gb_mixed *mixed,
                                    const gb_material *m, gb_share moisture) {
     static const char ARMY[] =
         N_("moist volume = settled volume * (1 + bulking): US Army EN 5466");
@@ -77,7 +82,7 @@ const gb_why *gb_why_loose_density(gb_explainer *x, const gb_job *job,
         x, "settled", GB_DENSITY, gb_settled_density(m).kg_m3, "bulk * (1 + bulking)",
         GB_INPUTS(gb_why_bulk(x, m), by_curve(x, "bulking", gauged_at)), .of = m->name,
         .source = ARMY);
-    const gb_why *bulking = gb_why_bulking(x, job, moisture);
+    const gb_why *bulking = gb_why_bulking(x, mixed, moisture);
     if (settled == NULL || bulking == NULL)
         return NULL;
     return GB_WHY(x, "loose_density", GB_DENSITY, settled->value / (1.0 + bulking->value),
@@ -110,12 +115,12 @@ const gb_why *gb_why_part_lying(gb_explainer *x, const gb_about *a) {
         return dry;
     return GB_WHY(x, "lying", GB_MASS, dry->value * (1.0 + a->moisture.of_one),
                   "part * (1 + moisture)",
-                  GB_INPUTS(dry, gb_why_moisture(x, m.job, a->moisture)), .of = dry->of);
+                  GB_INPUTS(dry, gb_why_moisture(x, &m, a->moisture)), .of = dry->of);
 }
 
 static const gb_why *density_of_part(gb_explainer *x, const gb_about *a) {
     gb_mixed m = gb_mixed_of(a);
-    return gb_why_loose_density(x, m.job, material_of(a), a->moisture);
+    return gb_why_loose_density(x, &m, material_of(a), a->moisture);
 }
 
 const gb_why *gb_why_loose(gb_explainer *x, const gb_about *a) {
@@ -255,7 +260,7 @@ const gb_why *gb_why_in_measure(gb_explainer *x, const gb_about *a) {
         return dry;
     return GB_WHY(x, "in_measure", GB_MASS, dry->value * (1.0 + a->moisture.of_one),
                   "dry * (1 + moisture)",
-                  GB_INPUTS(dry, gb_why_moisture(x, m.job, a->moisture)), .of = s->name);
+                  GB_INPUTS(dry, gb_why_moisture(x, &m, a->moisture)), .of = s->name);
 }
 
 /* ---- cautions ---------------------------------------------------------------------- */

@@ -150,7 +150,7 @@ const gb_why *gb_why_loose_mass(gb_explainer *x, const gb_about *a) {
     return GB_WHY(x, "loose_mass", GB_MASS, a->loose->size.mass.kg,
                   "ordered * loose_density",
                   GB_INPUTS(gb_why_loose_ordered(x, a),
-                            gb_why_loose_density(x, a->plan->job, m,
+                            gb_why_loose_density(x, &(gb_mixed){.job = a->plan->job}, m,
                                                  gb_job_lying(a->plan->job).moisture)),
                   .of = m->name);
 }

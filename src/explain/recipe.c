@@ -25,11 +25,16 @@ static const gb_mix *as_in_table(const gb_job *job, const gb_mix *mix) {
 }
 
 gb_mixed gb_mixed_of(const gb_about *a) {
+    if (a->concrete != NULL)
+        return (gb_mixed){.alone = &a->concrete->asked.mix->concrete,
+                          .mix = a->concrete->asked.mix,
+                          .recipe = &a->concrete->asked.recipe};
     if (a->question != NULL)
         return (gb_mixed){.mix = a->question->mix, .recipe = &a->question->recipe};
     const gb_job *job = a->plan->job;
     const gb_mix *mix = as_in_table(job, a->mix->need.mix);
-    return (gb_mixed){job, mix, &a->mix->recipe, gb_job_label(job, mix)};
+    return (gb_mixed){
+        .job = job, .mix = mix, .recipe = &a->mix->recipe, .own = gb_job_label(job, mix)};
 }
 
 /* ---- masses ------------------------------------------------------------------------ */
@@ -59,6 +64,8 @@ const gb_why *gb_why_bulk(gb_explainer *x, const gb_material *m) {
 const gb_why *gb_why_part_volume(gb_explainer *x, const gb_mixed *m, size_t i,
                                  const char *name) {
     const gb_part *p = &m->mix->parts[i];
+    if (gb_is_proportioned(m->mix))
+        return gb_why_proportioned_volume(x, m->mix, i, name);
     return gb_stated(x, name, p->material->name, GB_PLAIN, &p->volume,
                      gb_text_source(x, &m->mix->source));
 }
@@ -71,6 +78,8 @@ const gb_why *gb_why_part_mass(gb_explainer *x, const gb_mixed *m, size_t i) {
     if (i == 0)
         return GB_WHY(x, "mass", GB_MASS, m->recipe->part[0].kg, "bag", GB_INPUTS(bag),
                       .of = first->name);
+    if (gb_is_proportioned(m->mix))
+        return gb_why_proportioned_mass(x, m, i);
     const gb_why *first_bulk =
         gb_stated(x, "first_bulk", first->name, GB_DENSITY, &first->bulk.kg_m3,
                   gb_text_source(x, &first->source));
@@ -166,8 +175,11 @@ static const gb_why *water_of_parts(gb_explainer *x, const gb_mixed *m, double k
                                     const char *name, gb_which_water which) {
     const gb_water *w = &m->mix->water;
     const double *shares[] = {&w->least.of_one, &w->usual.of_one, &w->most.of_one};
-    const gb_why *share = gb_stated(x, "water_share", m->mix->id, GB_SHARE, shares[which],
-                                    gb_text_source(x, &m->mix->source));
+    const gb_why *share =
+        gb_is_proportioned(m->mix)
+            ? gb_why_proportioned_share(x, m->mix, which)
+            : gb_stated(x, "water_share", m->mix->id, GB_SHARE, shares[which],
+                        gb_text_source(x, &m->mix->source));
     if (w->basis == GB_WATER_BINDER)
         return GB_WHY(x, name, GB_MASS, kg, "water_share * binder",
                       GB_INPUTS(share, gb_why_binder(x, m)));
@@ -196,18 +208,34 @@ const gb_why *gb_why_wet(gb_explainer *x, const gb_mixed *m) {
 
 /* ---- yield ------------------------------------------------------------------------- */
 
+static const gb_why *gravity_of(gb_explainer *x, const gb_material *material) {
+    return gb_stated(x, "gravity", material->name, GB_PLAIN, &material->gravity,
+                     gb_text_source(x, &material->source));
+}
+
 static const gb_why *solid(gb_explainer *x, const gb_material *material,
-                           const gb_why *mass) {
-    if (mass == NULL)
+                           const gb_why *mass, const gb_why *gravity) {
+    if (mass == NULL || gravity == NULL)
         return NULL;
-    const gb_why *gravity =
-        gb_stated(x, "gravity", material->name, GB_PLAIN, &material->gravity,
-                  gb_text_source(x, &material->source));
-    return GB_WHY(x, "solid", GB_VOLUME,
-                  mass->value / (material->gravity * GB_WATER_KG_M3),
+    return GB_WHY(x, "solid", GB_VOLUME, mass->value / (gravity->value * GB_WATER_KG_M3),
                   strcmp(mass->name, "powder") == 0 ? "powder / (gravity * water_density)"
                                                     : "mass / (gravity * water_density)",
                   GB_INPUTS(mass, gravity, gb_water_density(x)), .of = material->name);
+}
+
+static const gb_why *solid_part(gb_explainer *x, const gb_mixed *m, size_t i) {
+    const gb_material *material = m->mix->parts[i].material;
+    const gb_why *gravity = gb_is_proportioned(m->mix)
+                                ? gb_why_proportioned_gravity(x, m->mix, i)
+                                : gravity_of(x, material);
+    return solid(x, material, gb_why_part_mass(x, m, i), gravity);
+}
+
+static const gb_why *air_of(gb_explainer *x, const gb_mixed *m) {
+    if (gb_is_proportioned(m->mix))
+        return gb_why_proportioned_air(x, m->mix);
+    return gb_stated(x, "air", m->mix->id, GB_SHARE, &m->mix->air.of_one,
+                     gb_text_source(x, &m->mix->source));
 }
 
 static const gb_why *by_solids(gb_explainer *x, const gb_mixed *m, const char *name) {
@@ -215,10 +243,11 @@ static const gb_why *by_solids(gb_explainer *x, const gb_mixed *m, const char *n
     size_t n = 0;
     double all = 0;
     for (size_t i = 0; i < m->mix->part_count; i++)
-        solids[n++] = solid(x, m->mix->parts[i].material, gb_why_part_mass(x, m, i));
+        solids[n++] = solid_part(x, m, i);
     for (size_t i = 0; i < m->mix->addition_count; i++)
         if (!isnan(m->mix->additions[i].share.of_one))
-            solids[n++] = solid(x, m->mix->additions[i].material, gb_why_powder(x, m, i));
+            solids[n++] = solid(x, m->mix->additions[i].material, gb_why_powder(x, m, i),
+                                gravity_of(x, m->mix->additions[i].material));
     for (size_t i = 0; i < n; i++)
         all += solids[i] == NULL ? 0 : solids[i]->value;
     const gb_why *sum =
@@ -228,8 +257,7 @@ static const gb_why *by_solids(gb_explainer *x, const gb_mixed *m, const char *n
     return GB_WHY(x, name, GB_VOLUME, volume,
                   "(solids + usual_water / water_density) / (1 - air)",
                   GB_INPUTS(sum, gb_why_water(x, m, GB_USUAL_WATER), gb_water_density(x),
-                            gb_stated(x, "air", m->mix->id, GB_SHARE, &m->mix->air.of_one,
-                                      gb_text_source(x, &m->mix->source))),
+                            air_of(x, m)),
                   .source = VOLUME_SOURCE);
 }
 
@@ -306,7 +334,7 @@ static double added(const gb_mixed *m, const gb_why *bags, gb_share moisture,
     const gb_recipe *r = m->recipe;
     const double kg[] = {r->water_least.kg, r->water_usual.kg, r->water_most.kg};
     double first = which == GB_FIRST_WATER ? m->mix->water.first.of_one : 1.0;
-    return bags->value * (kg[which] - r->sand.kg * moisture.of_one) * first;
+    return bags->value * (kg[which] - r->sand.kg * moisture.of_one + r->drunk.kg) * first;
 }
 
 /* Of a blend, or of parts without sand: no moisture comes in. */
@@ -326,11 +354,32 @@ static const gb_why *add_plain(gb_explainer *x, const gb_mixed *m, const gb_why 
                   GB_INPUTS(bags, water, share));
 }
 
+/* The aggregate of a proportioned concrete drinks, or its stone brings water too. */
+static const gb_why *add_to_concrete(gb_explainer *x, const gb_about *a,
+                                     const gb_mixed *m, const gb_why *bags,
+                                     gb_which_water which) {
+    static const char *const FORMULAS[] = {
+        [GB_FIRST_WATER] = "bags * (least_water - sand * moisture + drunk) * first_share",
+        [GB_USUAL_WATER] = "bags * (usual_water - sand * moisture + drunk)",
+        [GB_MOST_WATER] = "bags * (most_water - sand * moisture + drunk)"};
+    const gb_why *all[] = {bags,
+                           gb_why_water(x, m, which),
+                           gb_why_sand(x, m),
+                           gb_why_moisture(x, m, a->moisture),
+                           gb_why_drunk(x, m),
+                           gb_stated(x, "first_share", m->mix->id, GB_SHARE,
+                                     &m->mix->water.first.of_one,
+                                     gb_text_source(x, &m->mix->source))};
+    return GB_WHY(x, "to_add", GB_MASS, added(m, bags, a->moisture, which),
+                  FORMULAS[which], .inputs = all,
+                  .input_count = which == GB_FIRST_WATER ? 6 : 5);
+}
+
 static const gb_why *add_to_sand(gb_explainer *x, const gb_about *a, const gb_mixed *m,
                                  const gb_why *bags, gb_which_water which) {
     const gb_why *water = gb_why_water(x, m, which);
     const gb_why *sand = gb_why_sand(x, m);
-    const gb_why *moisture = gb_why_moisture(x, m->job, a->moisture);
+    const gb_why *moisture = gb_why_moisture(x, m, a->moisture);
     double kg = added(m, bags, a->moisture, which);
     if (which != GB_FIRST_WATER)
         return GB_WHY(x, "to_add", GB_MASS, kg,
@@ -354,6 +403,8 @@ const gb_why *gb_why_to_add(gb_explainer *x, const gb_about *a, gb_which_water w
     const gb_why *bags = gb_why_bags(x, a);
     if (bags == NULL)
         return NULL;
+    if (gb_is_proportioned(m.mix))
+        return add_to_concrete(x, a, &m, bags, which);
     return m.recipe->sand.kg > 0 ? add_to_sand(x, a, &m, bags, which)
                                  : add_plain(x, &m, bags, which);
 }

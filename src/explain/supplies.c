@@ -126,17 +126,18 @@ static const gb_why *lying_in(gb_explainer *x, const gb_plan *plan,
     if (mass == NULL || s->material == NULL || s->material->kind != GB_SAND)
         return mass;
     gb_share moisture = gb_job_moisture(plan->job);
-    return GB_WHY(x, "as_it_lies", GB_MASS, mass->value * (1.0 + moisture.of_one),
-                  "dry * (1 + moisture)",
-                  GB_INPUTS(mass, gb_why_moisture(x, plan->job, moisture)),
-                  .of = gb_supply_name(s));
+    return GB_WHY(
+        x, "as_it_lies", GB_MASS, mass->value * (1.0 + moisture.of_one),
+        "dry * (1 + moisture)",
+        GB_INPUTS(mass, gb_why_moisture(x, &(gb_mixed){.job = plan->job}, moisture)),
+        .of = gb_supply_name(s));
 }
 
 static const gb_why *loose_in(gb_explainer *x, const gb_plan *plan,
                               const gb_supply_need *s) {
     const gb_why *mass = mass_in(x, plan, s);
-    const gb_why *density =
-        gb_why_loose_density(x, plan->job, s->material, gb_job_moisture(plan->job));
+    const gb_why *density = gb_why_loose_density(x, &(gb_mixed){.job = plan->job},
+                                                 s->material, gb_job_moisture(plan->job));
     if (mass == NULL || density == NULL)
         return NULL;
     return GB_WHY(x, "loose", GB_VOLUME, mass->value / density->value,

@@ -4,6 +4,7 @@
 #include "read/schemas.h"
 #include "read/table.h"
 
+#include <stddef.h>
 #include <string.h>
 
 bool gb_concrete_option(size_t i, gb_typed_key *key) {
@@ -24,6 +25,18 @@ static const gb_mix *pattern_of(gb_mix_table *table, const gb_concrete *c) {
     return gb_mix_find(table, (gb_ref){id, 0}, "gaugebox concrete");
 }
 
+/* What the pattern's concrete states is none of this one's. */
+static void keep_places(gb_places *places, const gb_mix *pattern, const gb_concrete *c,
+                        gb_mix *mix) {
+    enum { BEFORE = offsetof(gb_mix, concrete), AFTER = BEFORE + sizeof(gb_concrete) };
+    if (places == NULL)
+        return;
+    gb_places_copy(places, pattern, mix, BEFORE);
+    gb_places_copy(places, (const char *)pattern + AFTER, (const char *)mix + AFTER,
+                   sizeof *mix - AFTER);
+    gb_places_copy(places, c, &mix->concrete, sizeof *c);
+}
+
 bool gb_read_concrete(const gb_typed *typed, size_t count, gb_system units,
                       gb_mix_table *table, gb_arena *arena, gb_diags *diags,
                       gb_mix *mix) {
@@ -41,6 +54,7 @@ bool gb_read_concrete(const gb_typed *typed, size_t count, gb_system units,
     if (pattern == NULL)
         return false;
     *mix = *pattern;
+    keep_places(reader.places, pattern, &c, mix);
     mix->id = "";
     mix->file = reader.file;
     mix->at.line = 0;

@@ -105,13 +105,13 @@ static bool add_words(config_setting_t *to, const gb_key *key, const char *text)
 static bool add_typed(config_setting_t *to, const gb_key *key, const char *text) {
     if (key->kind == GB_KEY_CHOICES)
         return add_words(to, key, text);
-    double number = 0;
-    bool is_number =
-        key->kind == GB_KEY_NUMBER && gb_parse_number(text, &number) == GB_NO_FAULT;
     char *end = NULL;
     long whole = strtol(text, &end, 10);
     bool is_whole = key->kind == GB_KEY_WHOLE && end != text && *end == '\0' &&
                     labs(whole) < 1000000000;
+    double number = 0;
+    bool is_number =
+        key->kind == GB_KEY_NUMBER && gb_parse_number(text, &number) == GB_NO_FAULT;
     int type = key->kind == GB_KEY_FLAG ? CONFIG_TYPE_BOOL
                : is_whole               ? CONFIG_TYPE_INT
                : is_number              ? CONFIG_TYPE_FLOAT

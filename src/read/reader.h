@@ -8,10 +8,12 @@ typedef struct gb_reader {
     const char *file;
     gb_arena *arena;
     gb_diags *diags;
-    uint64_t digest;   /* of the file, once it is read */
-    gb_places *places; /* NULL: they are not kept */
-    const char *shown; /* the file as places name it; NULL: as it is named here */
-    bool typed;        /* options of a command: they have no file and no line */
+    uint64_t digest;    /* of the file, once it is read */
+    gb_places *places;  /* NULL: they are not kept */
+    const char *shown;  /* the file as places name it; NULL: as it is named here */
+    bool typed;         /* options of a command: they have no file and no line */
+    const char *within; /* of options: the group that is read, which their names begin
+                           with; NULL: none */
 } gb_reader;
 
 /* Fills *out (of schema->size bytes) from `group`; reports every fault in it. */

@@ -54,6 +54,19 @@ static const char *as_written(gb_reader *r, const config_setting_t *s) {
     return gb_text_get(&text);
 }
 
+/* As a place names it: an option of a group is called after both, as trial_water. */
+static const char *name_in_place(gb_reader *r, const gb_key *key) {
+    if (r->within == NULL)
+        return key->name;
+    gb_text text;
+    gb_text_init(&text, r->arena);
+    gb_text_add(&text, r->within);
+    gb_text_add(&text, "_");
+    gb_text_add(&text, key->name);
+    r->places->failed = r->places->failed || text.failed;
+    return gb_text_get(&text);
+}
+
 static void keep_place(gb_reader *r, const config_setting_t *s, const gb_key *key,
                        const void *value) {
     /* An option has no line, but it was stated: 0 would make it a usual value. */
@@ -61,7 +74,7 @@ static void keep_place(gb_reader *r, const config_setting_t *s, const gb_key *ke
     gb_places_add(r->places, (gb_place){.value = value,
                                         .file = r->typed ? "" : file,
                                         .line = r->typed ? 1 : line_of(s),
-                                        .key = key->name,
+                                        .key = name_in_place(r, key),
                                         .text = as_written(r, s)});
 }
 
@@ -653,10 +666,13 @@ static void read_text(gb_reader *r, const config_setting_t *s, const gb_key *key
 
 static void read_child(gb_reader *r, const config_setting_t *s, const gb_key *key,
                        void *out) {
-    if (config_setting_type(s) == CONFIG_TYPE_GROUP)
-        gb_read_group(r, s, key->child, (char *)out + key->offset);
-    else
+    if (config_setting_type(s) != CONFIG_TYPE_GROUP) {
         wrong_kind(r, s, key);
+        return;
+    }
+    r->within = r->typed ? key->name : NULL;
+    gb_read_group(r, s, key->child, (char *)out + key->offset);
+    r->within = NULL;
 }
 
 static void read_children(gb_reader *r, const config_setting_t *s, const gb_key *key,
@@ -740,7 +756,7 @@ static void place_default(gb_reader *r, const gb_key *key, const void *out) {
     const char *file = r->shown != NULL ? r->shown : r->file;
     gb_place place = {.value = value,
                       .file = r->typed ? "" : file,
-                      .key = key->name,
+                      .key = name_in_place(r, key),
                       .text = key->fallback};
     gb_places_add(r->places, place);
     place.value = value + sizeof(gb_length);

@@ -156,7 +156,7 @@ def expression_of(text):
                         ("’", "'"), ("”", "''")):
         text = text.replace(sign, " " + parts if "/" in parts else parts)
     text = text.replace("fl oz", "floz")
-    if re.search(r"/(h|ft3|m3|(100 )?ft2|m2|ft|m)$", text):
+    if re.search(r"/(h|ft3|yd3|m3|(100 )?ft2|m2|ft|m)$", text):
         text, over = text.rsplit("/", 1)
         over = " / (" + (f"100 {UNITS['ft2']}" if over == "100 ft2" else UNITS[over]) + ")"
     terms = []

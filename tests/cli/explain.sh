@@ -72,6 +72,27 @@ for mix in $("$program" mix | grep -oE '^[a-z0-9-]+/[a-z0-9-]+'); do
     explain mix "$mix" --make 2ft3 --waste 10%
     explain mix "$mix" --bags 2-1/2 --units metric
 done
+for mix in $("$program" mix proportioned | grep -oE '^[a-z0-9-]+/[a-z0-9-]+'); do
+    explain concrete "$mix"
+    explain concrete "$mix" --units metric --mixer 150L
+done
+trial=(--trial-water 20lb --trial-cement 50lb --trial-stone 150lb --trial-sand 110lb)
+explain concrete --strength 3000psi
+explain concrete --strength 20MPa --slump 75mm --largest 19mm --units metric
+explain concrete --average 4000psi --slump 6in --largest 3/8in --air-content 2% --placing paved --mixer 2ft3
+explain concrete --ratio 0.45 --water 320lb/yd3 --shape subangular --attack "frost thin" --air moderate
+explain concrete --strength 2800psi --deviation 400psi --tests 22 --slump 4in --air mild \
+    --attack sulfate --resisting --shape rounded --placing pumped --sand-moisture 6% \
+    --stone-moisture 1% "${trial[@]}" --trial-full 54lb --trial-empty 18.4lb \
+    --trial-measure 0.25ft3 --trial-slump 2in --trial-air 5%
+explain concrete --strength 36MPa --deviation 2MPa --tests 40 --slump 50mm --largest 25mm \
+    --units metric --attack "sulfate thin"
+explain concrete --strength 5200psi --deviation 300psi --tests 15 --largest 3in --fineness 2.4
+explain concrete --strength 17MPa --slump 80mm --largest 37.5mm --units metric --table metric \
+    --shape "some crushed" --trial-water 9kg --trial-cement 22kg --trial-stone 68kg \
+    --trial-sand 50kg --trial-unit-mass 2350kg/m3 --trial-slump 100mm
+explain concrete --average 30MPa --units us --table metric --stone-gravity 2.7 --sand-gravity 2.6 \
+    --cement-gravity 3.1 --sand-moisture 0.5% --air-dry "${trial[@]}" --trial-unit-mass 145lb/ft3
 for mix in yard/buff yard/half-latex; do
     explain mix "$mix" --mixes tests/cli/mix-reference-additions/mine
     explain mix "$mix" --mixes tests/cli/mix-reference-additions/mine --units metric

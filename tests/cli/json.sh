@@ -56,6 +56,17 @@ make_json 0 steps --rise 49in --tread 14in --pitch 1/4in/ft
 make_json 0 steps --rise 1.2m --length 3m --units metric --explain
 make_json 0 steps --rise 49in --tread 14in --slab 2in --course 4in
 make_json 0 steps --rise 30in --tread 14in --build solid --stone 7in --overlap 2in --laser 5ft
+for mix in $("$program" mix proportioned | grep -oE '^[a-z0-9-]+/[a-z0-9-]+'); do
+    make_json 0 concrete "$mix"
+    make_json 0 concrete "$mix" --units metric --mixer 150L --explain
+done
+trial=(--trial-water 20lb --trial-cement 50lb --trial-stone 150lb --trial-sand 110lb --trial-unit-mass 142lb/ft3)
+for more in "" --explain; do
+    make_json 0 concrete --strength 2800psi --deviation 400psi --tests 22 --air mild --attack frost \
+        --shape rounded "${trial[@]}" --trial-slump 2in --trial-air 5% $more
+    make_json 0 concrete --average 30MPa --units metric "${trial[@]}" $more
+    make_json 0 concrete --ratio 0.45 --water 320lb/yd3 --air-content 1% $more
+done
 make_json 0 mix
 make_json 0 mix bed
 make_json 0 mix yard/buff --mixes "$top/tests/cli/mix-reference-additions/mine"

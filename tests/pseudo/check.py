@@ -30,7 +30,7 @@ NOT_OURS = [
 ]
 # Choices of options, as they are typed.
 TYPED = ["us|metric", "text|json|csv", "job|mixes|materials|stones|prices"]
-COMMANDS = ["sheet", "day", "log", "remaining", "takeoff", "price", "steps", "mix", "check", "keys", "starter"]
+COMMANDS = ["sheet", "day", "log", "remaining", "takeoff", "price", "steps", "concrete", "mix", "check", "keys", "starter"]
 KINDS_OF_FILE = ["job", "mixes", "materials", "stones", "prices"]
 LAYER_KINDS = set("bed slurry joint pointing slab core parge block volume "
                   "prism wedge stepped stair pier".split())
@@ -50,7 +50,7 @@ CLAIMING = ids_in(WORK / "claims")
 MIXES = SHIPPED + CLAIMING
 OF_JOBS = sorted("own/" + name for job in [*(TOP / "tests/jobs").glob("*-good/job.cfg"),
                                            *(TOP / "examples").glob("*/job.cfg")]
-                 for name in re.findall(r'\{ name = "([^"]+)"; like', job.read_text()))
+                 for name in re.findall(r'\{ name = "([^"]+)";\s+like', job.read_text()))
 MATERIALS = [name for file in ("materials.cfg", "stones.cfg")
              for name in re.findall(r'\{ name = "([^"]+)"',
                                     (TOP / "mixes" / file).read_text())]
@@ -231,6 +231,8 @@ def look_at_explanation(what, words):
         keys = node["name"] + " " + node.get("formula", "") + " " + \
             node.get("place", {}).get("key", "")
         names |= set(re.findall("[A-Za-z]+", keys))
+    # What was typed is told as it was.
+    names |= {word for typed in words[1:] for word in re.findall("[A-Za-z]+", typed)}
     text = without_keys_of_mixes(run(*words, "--explain")[0])
     text = re.sub(r"\b(?:%s)\b" % "|".join(MATERIALS), "", text)
     # Values as a file has them, which may run over the end of a line, and their units.
@@ -292,6 +294,26 @@ def steps():
         if "3ft" != words[-1] or len(words) > 4:  # one that nothing fits has no table
             look_at_csv(what, run("steps", *words, "--format", "csv")[0])
         seen("runs of steps")
+
+
+def concretes():
+    trial = ["--trial-water", "20lb", "--trial-cement", "50lb", "--trial-stone", "150lb",
+             "--trial-sand", "110lb"]
+    for words in (*([mix] for mix in SHIPPED if mix.startswith("proportioned/")),
+                  ["proportioned/steps-air", "--mixer", "150L", "--units", "metric"],
+                  ["--strength", "3000psi"],
+                  ["--average", "30MPa", "--units", "metric", *trial, "--trial-unit-mass",
+                   "2300kg/m3"],
+                  ["--ratio", "0.45", "--water", "320lb/yd3", "--air-content", "1%"],
+                  ["--strength", "2800psi", "--deviation", "400psi", "--tests", "22", "--air",
+                   "mild", "--attack", "sulfate", "--resisting", "--shape", "rounded",
+                   "--placing", "pumped", "--sand-moisture", "6%", *trial, "--trial-full",
+                   "54lb", "--trial-empty", "18.4lb", "--trial-measure", "0.25ft3",
+                   "--trial-slump", "2in", "--trial-air", "5%"]):
+        what = "concrete " + " ".join(words)
+        look_at_steps(what, run("concrete", *words)[0])
+        look_at_explanation(what, ["concrete", *words])
+        seen("concretes")
 
 
 def changes():
@@ -391,6 +413,7 @@ def keys():
                           if re.sub(r"  \(.*\)$", "", line.strip()) not in names)
         helps = re.sub(r"\n +", " ", helps)  # code and quotes run over the line's end
         helps = re.sub(r"\( \{.*?\} \)", "", helps)
+        helps = re.sub(r"\b(?:%s)\b" % "|".join(MATERIALS), "", helps)
         # Bounds are written as in a file, where days are a unit.
         no_plain_words(f"keys {kind}", without_quoted(helps),
                        choices_of(english) | {"days"})
@@ -505,11 +528,11 @@ def can_fail():
 
 def main():
     can_fail()
-    for look in (sheets, logs, steps, changes, mixes, checks, cases, keys, starter, helps, usage_faults,
+    for look in (sheets, logs, steps, concretes, changes, mixes, checks, cases, keys, starter, helps, usage_faults,
                  ways_to_choose):
         look()
     least = {"sheets of examples": 12, "logs": 3, "sheets of tests": 30, "csv lines": 40, "mixes": 50,
-              "lists": 4, "runs of steps": 7, "changes": 4,
+              "lists": 4, "runs of steps": 7, "concretes": 9, "changes": 4,
              "claims": 10,
              "fault lines": 100, "faults of cases": 25, "keys": 80, "starter lines": 40, "helps": 9,
              "usage faults": 24, "ways to choose": 4, "labels": 500, "table rows": 100, "sums": 9, "layers": 5}
