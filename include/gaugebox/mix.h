@@ -229,12 +229,13 @@ enum { GB_MOST_PARTS = 8, GB_MOST_ADDITIONS = 4 };
 typedef struct gb_recipe {
     gb_mass bag; /* the binder's bag, or the blend's */
     gb_mass part[GB_MOST_PARTS];
-    gb_mass binder; /* cement and lime; of a bagged blend, all of it */
-    gb_mass sand;   /* dry */
-    gb_mass drunk;  /* water that the aggregate absorbs, less what its stone brings; 0
-                       where the water figures count all that is in the sand */
-    gb_mass powder; /* additions by a share of the binder */
-    gb_mass dry;    /* all that is not water; liquids of an addition count as water */
+    gb_mass binder;   /* cement and lime; of a bagged blend, all of it */
+    gb_mass sand;     /* dry */
+    gb_mass absorbed; /* in the pores of its aggregate, where that is told; else 0 */
+    gb_mass drunk;    /* water that the aggregate absorbs, less what its stone brings; 0
+                         where the water figures count all that is in the sand */
+    gb_mass powder;   /* additions by a share of the binder */
+    gb_mass dry;      /* all that is not water; liquids of an addition count as water */
     gb_mass water_least, water_usual, water_most;
     gb_volume yield;
     gb_share spread; /* one standard deviation of the yield, a share of it */
@@ -275,6 +276,9 @@ gb_status gb_make_recipe(const gb_mix *mix, const gb_label *own, bool measured,
    cement is never passed; least is 0.9 of it (common practice). GB_IMPOSSIBLE as
    gb_concrete_parts; GB_NOT_POSITIVE for a material without a density. */
 gb_status gb_mix_of_concrete(gb_mix *mix, gb_part *parts) GB_MUST_USE;
+
+/* One bag of it, mixed: the dry parts, what their pores hold, the usual water. */
+gb_mass gb_wet_mass(const gb_recipe *recipe);
 
 /* True when its parts are proportioned for a strength. */
 bool gb_is_proportioned(const gb_mix *mix);

@@ -89,7 +89,7 @@ static double whole_bags(double most) {
    first named of those that leave the same. */
 static void find_limit(const gb_mix_plan *mix, gb_batching *b) {
     const gb_recipe *r = &mix->recipe;
-    double wet = r->dry.kg + r->water_usual.kg;
+    double wet = gb_wet_mass(r).kg;
     double most[] = {gb_usable(b->mixer).m3 / r->yield.m3, b->mixer->most.kg / wet,
                      gb_larger(gb_life_to_place(mix).s, 0) / b->bag_time.s};
     static const gb_limit LIMITS[] = {GB_LIMIT_VOLUME, GB_LIMIT_MASS, GB_LIMIT_TIME};

@@ -206,18 +206,13 @@ static void depth_cautions(const gb_need *need, gb_caution_list *to) {
         gb_add_caution(to, GB_C_SCORED_THIN, thinnest, usual.m);
 }
 
-/* Wet mass of one bag's batch. */
-static double wet_mass(const gb_recipe *r) {
-    return r->dry.kg + r->water_usual.kg;
-}
-
 /* Not even an eighth of a bag can be batched. */
 static void no_batch_caution(const gb_mix_plan *mix, gb_caution_list *to) {
     const gb_batching *b = &mix->batching;
     double mixing = gb_wet_mixing(mix->need.mix).s;
     if (b->limit == GB_LIMIT_MASS)
         gb_add_caution(to, GB_C_MIXER_TOO_WEAK, b->mixer->most.kg,
-                       wet_mass(&mix->recipe) / 8.0);
+                       gb_wet_mass(&mix->recipe).kg / 8.0);
     else if (b->limit == GB_LIMIT_TIME)
         gb_add_caution(to, GB_C_LIFE_TOO_SHORT, mixing + b->bag_time.s / 8.0,
                        mix->life.s);
@@ -233,7 +228,8 @@ static void part_bag_caution(const gb_mix_plan *mix, gb_caution_list *to) {
     if (b->limit == GB_LIMIT_TIME)
         gb_add_caution(to, GB_C_LIFE_SHORT, mixing + b->bag_time.s, mix->life.s);
     else if (b->limit == GB_LIMIT_MASS)
-        gb_add_caution(to, GB_C_MIXER_WEAK, b->mixer->most.kg, wet_mass(&mix->recipe));
+        gb_add_caution(to, GB_C_MIXER_WEAK, b->mixer->most.kg,
+                       gb_wet_mass(&mix->recipe).kg);
     else if (b->limit == GB_LIMIT_VOLUME)
         gb_add_caution(to, GB_C_MIXER_SMALL, gb_usable(b->mixer).m3,
                        mix->recipe.yield.m3);
@@ -254,7 +250,8 @@ bool gb_heaviest_bucket(const gb_job *job, const gb_mix_plan *mix,
         gb_gauged gauged = gb_gauge_loose(material, loose, GB_BY_BUCKET, one);
         if (gauged.weighed || gauged.count < 1.0)
             continue;
-        gb_mass full = gb_mass_lying(material, gb_dry_mass(material, one, lying), lying);
+        gb_mass full = gb_part_lying(&m->parts[i], gb_dry_mass(material, one, lying),
+                                     lying.moisture);
         if (full.kg > worst.mass.kg)
             worst = (gb_bucketful){i, full};
     }

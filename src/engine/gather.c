@@ -182,9 +182,11 @@ static void gather_parts(const gb_job *job, const gb_mix_plan *mix, gb_supplies 
     }
     for (size_t i = 0; i < m->part_count; i++) {
         const gb_material *material = m->parts[i].material;
-        gb_supply_need part = {.material = material,
-                               .mass = {bags * mix->recipe.part[i].kg},
-                               .pack = material->pack};
+        gb_supply_need part = {
+            .material = material,
+            .mass = {bags * mix->recipe.part[i].kg},
+            .lying = {bags * mix->recipe.part[i].kg * m->parts[i].moisture.of_one},
+            .pack = material->pack};
         gb_add_supply(s, &part);
     }
 }
@@ -208,11 +210,14 @@ void gb_waste_supplies(const gb_job *job, gb_supplies *s) {
     gb_lying lying = gb_job_lying(job);
     for (size_t i = 0; i < s->count; i++) {
         gb_supply_need *row = &s->rows[i];
+        double brought = row->lying.kg;
         row->lying = row->mass;
         if (row->material == NULL)
             continue;
-        row->mass.kg *= 1.0 + waste_of(job, row->material->name);
+        double wasted = 1.0 + waste_of(job, row->material->name);
+        row->mass.kg *= wasted;
         row->lying = gb_mass_lying(row->material, row->mass, lying);
+        row->lying.kg += brought * wasted;
         row->loose = gb_loose_volume(row->material, row->mass, lying);
         row->pack = gb_job_pack(job, row->material);
     }

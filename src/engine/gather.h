@@ -21,7 +21,8 @@ typedef struct gb_supplies {
 /* Adds one row, to the row of the same name when there is one. */
 void gb_add_supply(gb_supplies *supplies, const gb_supply_need *need);
 
-/* Adds what the batches of one mix take, before the material's own waste. */
+/* Adds what the batches of one mix take, before the material's own waste; `lying` is the
+   water alone that its stone brings, until gb_waste_supplies. */
 void gb_gather_supplies(const gb_job *job, const gb_mix_plan *mix, gb_supplies *supplies);
 
 /* Adds the material of a layer that no mix fills, if it has one. */

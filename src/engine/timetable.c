@@ -113,7 +113,7 @@ static gb_status add_loads(planner *p, const gb_course *c, const gb_stage_batche
         add_pot_load(p, c, s);
         sp->pots++;
         sp->wet.kg += s->pot->bags * (s->covers.to - s->covers.from) / s->pot->pieces *
-                      (c->slurry->recipe.dry.kg + c->slurry->recipe.water_usual.kg);
+                      gb_wet_mass(&c->slurry->recipe).kg;
     }
     while (status == GB_OK && b < c->use_count)
         status = add_batch_load(p, c, stage, b++);
@@ -220,7 +220,7 @@ static gb_status run_mix(planner *p, gb_stage_plan *sp, const gb_mix_plan *mix) 
         c.mix = mix;
         for (size_t k = 0; k < stage->count; k++)
             sp->wet.kg += mix->batching.batches[stage->first + k].bags *
-                          (mix->recipe.dry.kg + mix->recipe.water_usual.kg);
+                          gb_wet_mass(&mix->recipe).kg;
         return run_course(p, sp, &c, stage);
     }
     if (sp->stage != GB_SETTING_STAGE || !coats_alone(p->plan, mix))

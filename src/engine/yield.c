@@ -51,6 +51,7 @@ static gb_status weigh_parts(const gb_mix *mix, gb_recipe *r) {
         double kg = per_volume * p->volume * p->material->bulk.kg_m3;
         r->part[i].kg = kg;
         r->dry.kg += kg;
+        r->absorbed.kg += kg * p->absorption.of_one;
         r->drunk.kg += kg * (p->absorption.of_one - p->moisture.of_one);
         if (p->material->kind == GB_SAND)
             r->sand.kg += kg;
@@ -135,6 +136,10 @@ static gb_status volume_of_parts(const gb_mix *mix, gb_recipe *r) {
     r->regime = sand > all ? GB_BY_SAND : GB_BY_SOLIDS;
     r->route = GB_COMPUTED;
     return GB_OK;
+}
+
+gb_mass gb_wet_mass(const gb_recipe *recipe) {
+    return (gb_mass){recipe->dry.kg + recipe->absorbed.kg + recipe->water_usual.kg};
 }
 
 static bool holds_stone(const gb_mix *mix) {

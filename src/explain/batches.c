@@ -117,9 +117,9 @@ static size_t limits(gb_explainer *x, const gb_about *a, const gb_why *all[3]) {
         GB_WHY(x, "by_volume", GB_PLAIN, gb_usable(mixer).m3 / r->yield.m3,
                "usable / yield", GB_INPUTS(gb_why_usable(x, a), gb_why_yield(x, &m)));
     if (!isnan(mixer->most.kg))
-        all[n++] = GB_WHY(
-            x, "by_mass", GB_PLAIN, mixer->most.kg / (r->dry.kg + r->water_usual.kg),
-            "mass_limit / wet", GB_INPUTS(gb_why_mass_limit(x, a), gb_why_wet(x, &m)));
+        all[n++] = GB_WHY(x, "by_mass", GB_PLAIN, mixer->most.kg / gb_wet_mass(r).kg,
+                          "mass_limit / wet",
+                          GB_INPUTS(gb_why_mass_limit(x, a), gb_why_wet(x, &m)));
     double bag_time = a->mix->batching.bag_time.s;
     if (!isnan(bag_time)) {
         bool heat = a->mix->life.s != m.mix->life.s;

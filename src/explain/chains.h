@@ -31,6 +31,20 @@ const gb_why *gb_why_of_change(gb_explainer *x, const gb_row *row,
 bool gb_is_of_log(gb_row_code row);
 const gb_why *gb_why_of_log(gb_explainer *x, const gb_row *row, const gb_figure *figure);
 
+/* ---- exposures.c: classes beside a concrete ---------------------------------------- */
+
+bool gb_is_of_exposures(gb_row_code row);
+const gb_why *gb_why_of_exposures(gb_explainer *x, const gb_row *row,
+                                  const gb_figure *figure);
+
+/* ---- ways.c: ways to one concrete side by side ------------------------------------- */
+
+bool gb_is_of_ways(gb_row_code row);
+const gb_why *gb_why_of_ways(gb_explainer *x, const gb_row *row, const gb_figure *figure);
+/* What the row's way takes of its supply, as it lies and loose. */
+const gb_why *gb_why_way_lying(gb_explainer *x, const gb_about *about);
+const gb_why *gb_why_way_loose(gb_explainer *x, const gb_about *about);
+
 /* ---- steps.c: a run of steps ------------------------------------------------------- */
 
 /* True for the rows of a run; their figures are explained by the row and its name. */
@@ -172,6 +186,9 @@ const gb_why *gb_why_part_volume(gb_explainer *x, const gb_mixed *m, size_t part
 const gb_why *gb_why_bulk(gb_explainer *x, const gb_material *material);
 const gb_why *gb_why_pack(gb_explainer *x, const gb_job *job,
                           const gb_material *material);
+const gb_why *gb_why_mix_air(gb_explainer *x, const gb_mixed *m);
+const gb_why *gb_why_known_strength(gb_explainer *x, const gb_mixed *m);
+const gb_why *gb_why_stone(gb_explainer *x, const gb_mixed *m);
 const gb_why *gb_why_sand(gb_explainer *x, const gb_mixed *m);
 /* Cement and lime; of a bagged blend all of it. */
 const gb_why *gb_why_binder(gb_explainer *x, const gb_mixed *m);
@@ -203,6 +220,8 @@ const gb_why *gb_why_proportioned_air(gb_explainer *x, const gb_mix *mix);
 const gb_why *gb_why_proportioned_gravity(gb_explainer *x, const gb_mix *mix,
                                           size_t part);
 /* Water that the aggregate of one bag absorbs, less what its stone brings. */
+const gb_why *gb_why_stone_moisture(gb_explainer *x, const gb_mixed *m);
+const gb_why *gb_why_absorbed(gb_explainer *x, const gb_mixed *m);
 const gb_why *gb_why_drunk(gb_explainer *x, const gb_mixed *m);
 
 /* ---- concrete.c: a concrete by itself ---------------------------------------------- */

@@ -78,6 +78,43 @@ static const gb_why *more(gb_explainer *x, const gb_made *m, const gb_about *a) 
                   "average - strength", GB_INPUTS(average(x, m, a), strength(x, m, a)));
 }
 
+/* ---- slump that is usual ----------------------------------------------------------- */
+
+#define USUAL_SLUMP N_("ACI 211.1-91 tables 6.3.1 and A1.5.3.1, by what is built")
+
+static const gb_why *usual_slump(gb_explainer *x, const gb_made *m, bool most) {
+    gb_length low;
+    gb_length high;
+    gb_recommended_slump(m->c->table, m->c->built, &low, &high);
+    return gb_why_of_word(x, m, most ? "usual_most" : "usual_least", GB_LENGTH,
+                          most ? high.m : low.m, &m->c->built, USUAL_SLUMP);
+}
+
+static const gb_why *usual_least(gb_explainer *x, const gb_made *m, const gb_about *a) {
+    (void)a;
+    return usual_slump(x, m, false);
+}
+
+static const gb_why *usual_most(gb_explainer *x, const gb_made *m, const gb_about *a) {
+    (void)a;
+    return usual_slump(x, m, true);
+}
+
+static const gb_why *by_hand(gb_explainer *x, const gb_made *m, const gb_about *a) {
+    (void)a;
+    return gb_fact(x, "by_hand", GB_LENGTH, gb_slump_by_hand(m->c->table).m,
+                   N_("ACI 211.1-91: so much more where it is tamped by hand"));
+}
+
+static const gb_why *slump_limit(gb_explainer *x, const gb_made *m, const gb_about *a) {
+    const gb_why *most = usual_most(x, m, a);
+    const gb_why *more_by_hand = by_hand(x, m, a);
+    if (x->failed)
+        return NULL;
+    return GB_WHY(x, "limit", GB_LENGTH, most->value + more_by_hand->value,
+                  "usual_most + by_hand", GB_INPUTS(most, more_by_hand));
+}
+
 /* ---- on every basis ---------------------------------------------------------------- */
 
 static gb_wetness wetness_of(const gb_made *m, gb_stuff_in which) {
@@ -242,6 +279,11 @@ static const struct {
     {GB_ROW_ASKED_RATIO, "ratio", by_strength},
     {GB_ROW_ASKED_SLUMP, "slump", slump},
     {GB_ROW_ASKED_SLUMP, "largest", largest},
+    {GB_ROW_ASKED_USUAL, "least", usual_least},
+    {GB_ROW_ASKED_USUAL, "most", usual_most},
+    {GB_ROW_ASKED_USUAL, "more", by_hand},
+    {GB_ROW_ASKED_SLUMP_HIGH, "slump", slump},
+    {GB_ROW_ASKED_SLUMP_HIGH, "limit", slump_limit},
     {GB_ROW_DESIGN_AVERAGE, "average", average},
     {GB_ROW_DESIGN_AVERAGE, "strength", strength},
     {GB_ROW_DESIGN_AVERAGE, "more", more},
@@ -329,7 +371,8 @@ bool gb_is_of_concrete(gb_row_code row) {
 
 const gb_why *gb_why_of_concrete(gb_explainer *x, const gb_row *row,
                                  const gb_figure *figure) {
-    gb_made m = gb_made_of(row->about->concrete->asked.mix);
+    gb_mixed mixed = gb_mixed_of(row->about);
+    gb_made m = gb_made_of(mixed.mix);
     for (size_t i = 0; i < sizeof ROWS / sizeof ROWS[0]; i++)
         if (ROWS[i].row == row->code && strcmp(ROWS[i].figure, figure->name) == 0)
             return ROWS[i].why(x, &m, row->about);

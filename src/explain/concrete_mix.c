@@ -67,6 +67,21 @@ const gb_why *gb_why_proportioned_gravity(gb_explainer *x, const gb_mix *mix,
     return gb_why_gravity_in(x, &m, (gb_stuff_in)part, "gravity");
 }
 
+const gb_why *gb_why_stone_moisture(gb_explainer *x, const gb_mixed *mixed) {
+    gb_made m = gb_made_of(mixed->mix);
+    return gb_why_moisture_in(x, &m, GB_STONE_IN);
+}
+
+const gb_why *gb_why_absorbed(gb_explainer *x, const gb_mixed *mixed) {
+    gb_made m = gb_made_of(mixed->mix);
+    return GB_WHY(
+        x, "absorbed", GB_MASS, mixed->recipe->absorbed.kg,
+        "sand * sand_absorption + stone * stone_absorption",
+        GB_INPUTS(gb_why_sand(x, mixed), gb_why_absorption_in(x, &m, GB_SAND_IN),
+                  gb_why_stone(x, mixed), gb_why_absorption_in(x, &m, GB_STONE_IN)),
+        .of = gb_made_id(&m));
+}
+
 /* Sand is delivered with the moisture of its pile, which is counted where water is added;
    stone with its own. */
 const gb_why *gb_why_drunk(gb_explainer *x, const gb_mixed *mixed) {

@@ -1018,6 +1018,10 @@ const gb_why *gb_why_figure(gb_explainer *x, const gb_row *row, const gb_row *ou
         return gb_why_of_change(x, row, figure);
     if (gb_is_of_steps(row->code))
         return gb_why_of_steps(x, row, figure);
+    if (gb_is_of_ways(row->code))
+        return gb_why_of_ways(x, row, figure);
+    if (gb_is_of_exposures(row->code))
+        return gb_why_of_exposures(x, row, figure);
     if (gb_is_of_concrete(row->code))
         return gb_why_of_concrete(x, row, figure);
     if (gb_is_of_log(row->code))

@@ -3,6 +3,7 @@
 #include "gaugebox/count.h"
 
 #include <math.h>
+#include <string.h>
 
 /* ---- moisture and bulking ---------------------------------------------------------- */
 
@@ -107,15 +108,27 @@ const gb_why *gb_why_part(gb_explainer *x, const gb_about *a) {
                   GB_INPUTS(bags, mass), .of = mass->of);
 }
 
-/* Weighed from the pile: sand with its moisture. */
-const gb_why *gb_why_part_lying(gb_explainer *x, const gb_about *a) {
+/* The same mass as the scale shows it: sand with the moisture of its pile, stone of a
+   proportioned concrete with its own. */
+static const gb_why *as_it_lies(gb_explainer *x, const gb_about *a, const char *name,
+                                const gb_why *dry) {
     gb_mixed m = gb_mixed_of(a);
-    const gb_why *dry = gb_why_part(x, a);
-    if (dry == NULL || material_of(a)->kind != GB_SAND)
+    const gb_part *part = &m.mix->parts[a->part];
+    if (dry == NULL || gb_part_wetness(part, a->moisture).moisture.of_one <= 0)
         return dry;
-    return GB_WHY(x, "lying", GB_MASS, dry->value * (1.0 + a->moisture.of_one),
-                  "part * (1 + moisture)",
-                  GB_INPUTS(dry, gb_why_moisture(x, &m, a->moisture)), .of = dry->of);
+    bool sand = part->material->kind == GB_SAND;
+    bool of_part = strcmp(dry->name, "part") == 0;
+    const gb_why *moisture =
+        sand ? gb_why_moisture(x, &m, a->moisture) : gb_why_stone_moisture(x, &m);
+    return GB_WHY(
+        x, name, GB_MASS, gb_part_lying(part, (gb_mass){dry->value}, a->moisture).kg,
+        sand ? (of_part ? "part * (1 + moisture)" : "dry * (1 + moisture)")
+             : (of_part ? "part * (1 + stone_moisture)" : "dry * (1 + stone_moisture)"),
+        GB_INPUTS(dry, moisture), .of = dry->of);
+}
+
+const gb_why *gb_why_part_lying(gb_explainer *x, const gb_about *a) {
+    return as_it_lies(x, a, "lying", gb_why_part(x, a));
 }
 
 static const gb_why *density_of_part(gb_explainer *x, const gb_about *a) {
@@ -247,7 +260,6 @@ const gb_why *gb_why_off(gb_explainer *x, const gb_about *a) {
 }
 
 const gb_why *gb_why_in_measure(gb_explainer *x, const gb_about *a) {
-    gb_mixed m = gb_mixed_of(a);
     const gb_material *s = material_of(a);
     const gb_why *one = gb_why_measure(x, a);
     const gb_why *density = density_of_part(x, a);
@@ -256,11 +268,7 @@ const gb_why *gb_why_in_measure(gb_explainer *x, const gb_about *a) {
     const gb_why *dry =
         GB_WHY(x, "dry", GB_MASS, one->value * density->value, WORDS[measure_of(a)].mass,
                GB_INPUTS(one, density), .of = s->name);
-    if (dry == NULL || s->kind != GB_SAND)
-        return dry;
-    return GB_WHY(x, "in_measure", GB_MASS, dry->value * (1.0 + a->moisture.of_one),
-                  "dry * (1 + moisture)",
-                  GB_INPUTS(dry, gb_why_moisture(x, &m, a->moisture)), .of = s->name);
+    return as_it_lies(x, a, "in_measure", dry);
 }
 
 /* ---- cautions ---------------------------------------------------------------------- */
@@ -278,9 +286,9 @@ const gb_why *gb_why_lifted(gb_explainer *x, const gb_about *a) {
                                  N_("an empty pail, about 2 lb: common practice"));
     if (full == NULL || pail == NULL)
         return NULL;
-    bool sand = material_of(&of_part)->kind == GB_SAND;
+    bool wet = strcmp(full->name, "in_measure") == 0;
     return GB_WHY(x, "lifted", GB_MASS, full->value + pail->value,
-                  sand ? "in_measure + pail" : "dry + pail", GB_INPUTS(full, pail),
+                  wet ? "in_measure + pail" : "dry + pail", GB_INPUTS(full, pail),
                   .of = full->of);
 }
 

@@ -116,6 +116,10 @@ const gb_why *gb_why_cement(gb_explainer *x, const gb_mixed *m) {
     return mass_of_kinds(x, m, 1u << GB_CEMENT, "cement");
 }
 
+const gb_why *gb_why_stone(gb_explainer *x, const gb_mixed *m) {
+    return mass_of_kinds(x, m, 1u << GB_COARSE, "stone");
+}
+
 const gb_why *gb_why_binder(gb_explainer *x, const gb_mixed *m) {
     static const unsigned BINDERS = 1u << GB_CEMENT | 1u << GB_LIME;
     return m->mix->part_count == 0 ? gb_why_bag(x, m)
@@ -201,7 +205,12 @@ const gb_why *gb_why_water(gb_explainer *x, const gb_mixed *m, gb_which_water wh
 const gb_why *gb_why_wet(gb_explainer *x, const gb_mixed *m) {
     const gb_recipe *r = m->recipe;
     bool blend = m->mix->part_count == 0;
-    return GB_WHY(x, "wet", GB_MASS, r->dry.kg + r->water_usual.kg,
+    if (r->absorbed.kg > 0)
+        return GB_WHY(x, "wet", GB_MASS, gb_wet_mass(r).kg,
+                      "dry + absorbed + usual_water",
+                      GB_INPUTS(gb_why_dry(x, m), gb_why_absorbed(x, m),
+                                gb_why_water(x, m, GB_USUAL_WATER)));
+    return GB_WHY(x, "wet", GB_MASS, gb_wet_mass(r).kg,
                   blend ? "bag + usual_water" : "dry + usual_water",
                   GB_INPUTS(gb_why_dry(x, m), gb_why_water(x, m, GB_USUAL_WATER)));
 }
@@ -231,7 +240,7 @@ static const gb_why *solid_part(gb_explainer *x, const gb_mixed *m, size_t i) {
     return solid(x, material, gb_why_part_mass(x, m, i), gravity);
 }
 
-static const gb_why *air_of(gb_explainer *x, const gb_mixed *m) {
+const gb_why *gb_why_mix_air(gb_explainer *x, const gb_mixed *m) {
     if (gb_is_proportioned(m->mix))
         return gb_why_proportioned_air(x, m->mix);
     return gb_stated(x, "air", m->mix->id, GB_SHARE, &m->mix->air.of_one,
@@ -257,7 +266,7 @@ static const gb_why *by_solids(gb_explainer *x, const gb_mixed *m, const char *n
     return GB_WHY(x, name, GB_VOLUME, volume,
                   "(solids + usual_water / water_density) / (1 - air)",
                   GB_INPUTS(sum, gb_why_water(x, m, GB_USUAL_WATER), gb_water_density(x),
-                            air_of(x, m)),
+                            gb_why_mix_air(x, m)),
                   .source = VOLUME_SOURCE);
 }
 

@@ -89,8 +89,7 @@ const gb_why *gb_why_water_in_wet(gb_explainer *x, const gb_about *a) {
 
 const gb_why *gb_why_fresh_density(gb_explainer *x, const gb_about *a) {
     gb_mixed m = gb_mixed_of(a);
-    return in_wet(x, &m, m.recipe->dry.kg + m.recipe->water_usual.kg, "wet / yield",
-                  gb_why_wet(x, &m));
+    return in_wet(x, &m, gb_wet_mass(m.recipe).kg, "wet / yield", gb_why_wet(x, &m));
 }
 
 /* ---- water ------------------------------------------------------------------------- */

@@ -120,9 +120,48 @@ static const gb_why *mass_in(gb_explainer *x, const gb_plan *plan,
                   .of = gb_supply_name(s));
 }
 
+/* The water that stone of a proportioned concrete brings, before waste; NULL for none. */
+static const gb_why *brought_in(gb_explainer *x, const gb_plan *plan,
+                                const gb_supply_need *s) {
+    const gb_why **all =
+        gb_arena_take(x->arena, plan->mix_count + 1, sizeof(const gb_why *));
+    size_t n = 0;
+    double kg = 0;
+    x->failed = x->failed || all == NULL;
+    for (size_t i = 0; all != NULL && i < plan->mix_count; i++) {
+        const gb_about a = {.plan = plan, .mix = &plan->mixes[i], .amount = GB_ALL_OF_IT};
+        const gb_mix *mix = plan->mixes[i].need.mix;
+        if (!gb_is_proportioned(mix) || !holds(mix, s, 2))
+            continue;
+        gb_mixed m = gb_mixed_of(&a);
+        const gb_why *stone = taken(x, &a, s, 2);
+        double one = stone == NULL ? 0 : stone->value * mix->parts[2].moisture.of_one;
+        all[n++] = GB_WHY(x, "brought", GB_MASS, one, "batched * stone_moisture",
+                          GB_INPUTS(stone, gb_why_stone_moisture(x, &m)), .of = mix->id);
+        kg += one;
+    }
+    if (n == 0)
+        return NULL;
+    return GB_WHY(x, "brought", GB_MASS, kg, "sum()", .inputs = all, .input_count = n);
+}
+
+static const gb_why *stone_as_it_lies(gb_explainer *x, const gb_plan *plan,
+                                      const gb_supply_need *s, const gb_why *mass) {
+    const gb_why *brought = brought_in(x, plan, s);
+    const gb_why *waste = gb_why_waste(x, plan->job, s->material->name);
+    if (brought == NULL || waste == NULL)
+        return mass;
+    return GB_WHY(x, "as_it_lies", GB_MASS,
+                  mass->value + brought->value * (1.0 + waste->value),
+                  "dry + brought * (1 + waste)", GB_INPUTS(mass, brought, waste),
+                  .of = gb_supply_name(s));
+}
+
 static const gb_why *lying_in(gb_explainer *x, const gb_plan *plan,
                               const gb_supply_need *s) {
     const gb_why *mass = mass_in(x, plan, s);
+    if (mass != NULL && s->material != NULL && s->material->kind == GB_COARSE)
+        return stone_as_it_lies(x, plan, s, mass);
     if (mass == NULL || s->material == NULL || s->material->kind != GB_SAND)
         return mass;
     gb_share moisture = gb_job_moisture(plan->job);
@@ -174,10 +213,14 @@ const gb_why *gb_why_supply_mass(gb_explainer *x, const gb_about *a) {
 }
 
 const gb_why *gb_why_supply_lying(gb_explainer *x, const gb_about *a) {
+    if (a->way != NULL)
+        return gb_why_way_lying(x, a);
     return over_plans(x, a, "need", GB_MASS, a->supply->lying.kg, lying_in);
 }
 
 const gb_why *gb_why_supply_loose(gb_explainer *x, const gb_about *a) {
+    if (a->way != NULL)
+        return gb_why_way_loose(x, a);
     return over_plans(x, a, "loose", GB_VOLUME, a->supply->loose.m3, loose_in);
 }
 
@@ -283,7 +326,9 @@ static const gb_why *costs(gb_explainer *x, const gb_about *a, const char *name,
         const gb_buy_line *l = &list->lines[i];
         if (l->pack == NULL || (taxed_only && l->pack->untaxed))
             continue;
-        const gb_about line = {.priced = a->priced, .line = l, .supply = l->need};
+        gb_about line = *a;
+        line.line = l;
+        line.supply = l->need;
         all[n++] = gb_why_cost(x, &line);
         sum += (double)l->cost.minor;
     }

@@ -128,7 +128,7 @@ static const gb_key CONCRETE_KEYS[] = {
     OF(gb_concrete, "rodded", rodded, GB_DENSITY, "20 lb/ft3", "250 lb/ft3", "100 lb/ft3",
        N_("stone dry and rodded (ASTM C29); 100 lb/ft3 is common practice, the yard's "
           "report has it")),
-    OF(gb_concrete, "sand_moisture", sand_moisture, GB_SHARE, NULL, "20%", NULL,
+    OF(gb_concrete, "sand_moisture", sand_moisture, GB_SHARE, NULL, "10%", NULL,
        N_("all of it, of the dry mass, as it was or is delivered; without it saturated "
           "and surface-dry. In a job the pile's own moisture counts")),
     OF(gb_concrete, "stone_moisture", stone_moisture, GB_SHARE, NULL, "20%", NULL,

@@ -100,7 +100,7 @@ static void add_limit(gb_builder *b, const gb_mix_plan *p) {
         break;
     case GB_LIMIT_MASS:
         GB_ADD(b, LIMIT_MASS, most, more,
-               gb_num("mass", GB_SHOW_MASS, (r->dry.kg + r->water_usual.kg) * next),
+               gb_num("mass", GB_SHOW_MASS, gb_wet_mass(r).kg * next),
                gb_num("room", GB_SHOW_MASS, k->mixer->most.kg));
         break;
     case GB_LIMIT_TIME:

@@ -80,10 +80,11 @@ static gb_figure sized_fig(gb_builder *b, const gb_measure *m, double count) {
 }
 
 /* Where measures are too coarse, how far off they would be is said beside the mass. */
-static gb_row weighed_row(gb_builder *b, const gb_material *m, gb_mass dry,
+static gb_row weighed_row(gb_builder *b, const gb_part *part, gb_mass dry,
                           const gb_measure *measure, const gb_gauged *gauged) {
-    gb_figure mass =
-        gb_num("mass", GB_SHOW_MASS, gb_mass_lying(m, dry, measure->lying).kg);
+    const gb_material *m = part->material;
+    gb_figure mass = gb_num("mass", GB_SHOW_MASS,
+                            gb_part_lying(part, dry, measure->lying.moisture).kg);
     gb_figure material = gb_words_fig(b, "material", &m->title);
     bool counted = measure->by != GB_BY_SHOVEL || m->kind == GB_SAND;
     if (!counted || !(gauged->count > 0))
@@ -94,18 +95,20 @@ static gb_row weighed_row(gb_builder *b, const gb_material *m, gb_mass dry,
 
 /* What lies loose is gauged by level measures, and what their rounding gives too much or
    too little is said; where that is too coarse, the part is weighed. */
-static gb_row loose_row(gb_builder *b, const gb_material *m, gb_mass dry,
+static gb_row loose_row(gb_builder *b, const gb_part *part, gb_mass dry,
                         const gb_measure *measure) {
+    const gb_material *m = part->material;
     static const double SMALLEST = 0.0005; /* less is shown as 0.0 % */
     gb_volume loose = gb_loose_volume(m, dry, measure->lying);
     gb_gauged gauged = gb_gauge_loose(m, loose, measure->by, measure->one);
     if (gauged.weighed)
-        return weighed_row(b, m, dry, measure, &gauged);
+        return weighed_row(b, part, dry, measure, &gauged);
     gb_mass in_one = gb_dry_mass(m, measure->one, measure->lying);
     const gb_figure all[] = {
         gb_num("volume", GB_SHOW_VOLUME, loose.m3),
         gb_words_fig(b, "material", &m->title), sized_fig(b, measure, gauged.exact),
-        gb_num("each", GB_SHOW_MASS, gb_mass_lying(m, in_one, measure->lying).kg),
+        gb_num("each", GB_SHOW_MASS,
+               gb_part_lying(part, in_one, measure->lying.moisture).kg),
         gb_num("off", GB_SHOW_SHARE, fabs(gauged.error))};
     if (fabs(gauged.error) < SMALLEST)
         return gb_make_row(b, GB_ROW_PART_LOOSE, all, 4);
@@ -180,8 +183,8 @@ gb_figure gb_parts_fig(gb_builder *b, const gb_mix *mix, const gb_recipe *recipe
         const gb_part *part = &mix->parts[i];
         gb_mass dry = {recipe->part[i].kg * bags};
         b->about.part = i;
-        rows[i] = i == 0 ? binder_row(b, part, dry.kg, bags)
-                         : loose_row(b, part->material, dry, measure);
+        rows[i] =
+            i == 0 ? binder_row(b, part, dry.kg, bags) : loose_row(b, part, dry, measure);
     }
     size_t added = added_rows(b, mix, recipe, bags, &rows[mix->part_count]);
     gb_figure parts = gb_rows_fig(b, "parts", rows, mix->part_count + added);
@@ -219,7 +222,7 @@ gb_row gb_route_row(gb_builder *b, const gb_recipe *r) {
 
 void gb_add_makes(gb_builder *b, const gb_recipe *r, double bags) {
     GB_ADD(b, MAKES, gb_num("volume", GB_SHOW_VOLUME, r->yield.m3 * bags),
-           gb_num("mass", GB_SHOW_MASS, (r->dry.kg + r->water_usual.kg) * bags),
+           gb_num("mass", GB_SHOW_MASS, gb_wet_mass(r).kg * bags),
            gb_num("yield", GB_SHOW_VOLUME, r->yield.m3),
            gb_row_fig(b, "route", gb_route_row(b, r)));
 }

@@ -52,7 +52,7 @@ static void add_powders(gb_builder *b, const gb_mix *mix, const gb_recipe *r) {
 }
 
 static void add_masses(gb_builder *b, const gb_mix *mix, const gb_recipe *r) {
-    gb_mass wet = {r->dry.kg + r->water_usual.kg};
+    gb_mass wet = gb_wet_mass(r);
     if (mix->part_count > 0)
         add_volumes(b, mix);
     GB_ADD_BARE(b, PARTS_HEAD);

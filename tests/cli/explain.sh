@@ -78,6 +78,15 @@ for mix in $("$program" mix proportioned | grep -oE '^[a-z0-9-]+/[a-z0-9-]+'); d
 done
 trial=(--trial-water 20lb --trial-cement 50lb --trial-stone 150lb --trial-sand 110lb)
 explain concrete --strength 3000psi
+# Classes of exposure, and the ways side by side, with prices and without.
+explain concrete --strength 3000psi --air severe --exposure irc-severe,aci-318-f2,en-206-xf4
+explain concrete --strength 20MPa --table metric --exposure aci-332-rf3,aci-318-f0 --units metric
+explain concrete --average 3500psi --exposure irc-negligible --slump 6in
+explain concrete proportioned/footing --make 27ft3 --waste 8% --mixer 4ft3 \
+    --prices examples/orchard-shed/prices.cfg
+explain concrete --strength 3000psi --sand-moisture 6% --stone-moisture 2% --make 0.2m3 \
+    --mixer 0.8ft3 --units metric
+explain concrete proportioned/footing-20mpa --make 800L --mixer 110L
 explain concrete --strength 20MPa --slump 75mm --largest 19mm --units metric
 explain concrete --average 4000psi --slump 6in --largest 3/8in --air-content 2% --placing paved --mixer 2ft3
 explain concrete --ratio 0.45 --water 320lb/yd3 --shape subangular --attack "frost thin" --air moderate

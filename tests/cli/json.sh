@@ -65,6 +65,9 @@ for more in "" --explain; do
     make_json 0 concrete --strength 2800psi --deviation 400psi --tests 22 --air mild --attack frost \
         --shape rounded "${trial[@]}" --trial-slump 2in --trial-air 5% $more
     make_json 0 concrete --average 30MPa --units metric "${trial[@]}" $more
+    make_json 0 concrete --strength 3000psi --exposure irc-severe,en-206-xf4 $more
+    make_json 0 concrete --strength 3000psi --make 27ft3 --mixer 4ft3 --waste 5% \
+        --prices "$top/examples/orchard-shed/prices.cfg" $more
     make_json 0 concrete --ratio 0.45 --water 320lb/yd3 --air-content 1% $more
 done
 make_json 0 mix

@@ -37,8 +37,8 @@ static double evaluated(const gb_why *why, bool most) {
 
 static void expect_row(gb_explainer *x, size_t i) {
     gb_mix mix = {.id = "own/mix",
+                  .largest = {gb_si(GB_LENGTH, "in", 0.75)},
                   .concrete = {.strength = {gb_si(GB_PRESSURE, "psi", ROWS[i].psi)},
-                               .largest = {gb_si(GB_LENGTH, "in", 0.75)},
                                .at = {.line = 1}}};
     gb_job job = {0};
     gb_plan plan = {.job = &job};
