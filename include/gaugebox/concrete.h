@@ -127,9 +127,10 @@ gb_length gb_slump_by_hand(gb_system table);
 typedef struct gb_trial {
     gb_mass water; /* that was added, not what the aggregate brought */
     gb_mass cement;
-    gb_mass stone, sand;  /* as they lay */
-    gb_density unit_mass; /* of the fresh concrete, or by a measure: */
-    gb_mass full, empty;  /* the measure with and without it */
+    gb_mass stone, sand;                    /* as they lay */
+    gb_share stone_moisture, sand_moisture; /* then; NaN: as the concrete\'s */
+    gb_density unit_mass;                   /* of the fresh concrete, or by a measure: */
+    gb_mass full, empty;                    /* the measure with and without it */
     gb_volume measure;
     gb_length slump;
     gb_share air; /* by a meter */
@@ -162,6 +163,7 @@ typedef struct gb_concrete {
     gb_share stone_absorption;
     double fineness;         /* modulus of the sand */
     gb_density rodded;       /* coarse aggregate, dry and rodded */
+    gb_density loose;        /* the same as it is gauged; NaN: 0.93 of it rodded */
     gb_share sand_moisture;  /* in all, of the dry mass, as delivered; NaN: as the pile */
     gb_share stone_moisture; /* NaN: saturated, surface-dry */
     bool air_dry;            /* moisture below the absorption is meant so */
@@ -174,6 +176,11 @@ typedef struct gb_concrete {
 double gb_cement_gravity(const gb_concrete *c);
 double gb_sand_gravity(const gb_concrete *c);
 double gb_stone_gravity(const gb_concrete *c);
+
+/* Coarse aggregate, dry and loose: as stated, else 0.93 of what it weighs rodded (common
+   practice: rodding packs it by 5 to 10 %). */
+gb_density gb_loose_stone(const gb_concrete *c);
+gb_share gb_loose_of_rodded(void);
 
 /* True when air is entrained. */
 bool gb_is_entrained(const gb_concrete *c);
@@ -212,7 +219,9 @@ typedef enum gb_concrete_fault {
     GB_NO_WATER_CELL, /* 6 in aggregate has no row for 6 to 7 in of slump */
     GB_FINENESS_OUTSIDE,
     GB_RODDED_IMPOSSIBLE, /* voids of less than 25 % or more than 60 % */
+    GB_LOOSE_OVER_RODDED,
     GB_AIR_WITHOUT_LEVEL, /* an air content over what is trapped, and none is entrained */
+    GB_AIR_TOO_LITTLE,    /* air is entrained, and no more stated than is trapped */
     GB_SAND_TOO_DRY,      /* below its absorption, and not said to be */
     GB_STONE_TOO_DRY,
     GB_NO_ROOM_FOR_SAND, /* cement, water, stone and air fill it, or all but 5 % */
@@ -264,6 +273,18 @@ typedef struct gb_proportions {
    GB_NOT_POSITIVE when a quantity of it is zero, negative or infinite that cannot be. */
 gb_status gb_proportion(const gb_concrete *c, gb_density water,
                         gb_proportions *p) GB_MUST_USE;
+
+/* How far a measured air may lie from the one that is asked for: 1.5 %. Source: ACI 318,
+   from memory. */
+gb_share gb_air_tolerance(void);
+
+/* How wet its aggregate was: as the trial states, else as the concrete does. */
+gb_share gb_trial_stone_moisture(const gb_concrete *c);
+gb_share gb_trial_sand_moisture(const gb_concrete *c);
+
+/* The same concrete with aggregate that is delivered so wet (NaN: as before). Its trial
+   stays what it was. */
+gb_concrete gb_delivered_as(const gb_concrete *c, gb_share sand, gb_share stone);
 
 /* What a trial batch was (ASTM C138), and what is changed for the next one. */
 typedef struct gb_trial_result {

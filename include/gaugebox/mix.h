@@ -57,6 +57,7 @@ typedef struct gb_material {
     gb_mass pack;         /* the usual bag; NaN for what comes loose */
     gb_mass pack_metric;  /* the same where bags hold kilograms; none: as `pack` */
     gb_words source;
+    const gb_concrete *loose_by; /* whose rodded mass decides its bulk; NULL: stated */
     gb_origin at;
 } gb_material;
 
@@ -279,6 +280,8 @@ gb_status gb_mix_of_concrete(gb_mix *mix, gb_part *parts) GB_MUST_USE;
 
 /* One bag of it, mixed: the dry parts, what their pores hold, the usual water. */
 gb_mass gb_wet_mass(const gb_recipe *recipe);
+
+bool gb_holds_stone(const gb_mix *mix);
 
 /* True when its parts are proportioned for a strength. */
 bool gb_is_proportioned(const gb_mix *mix);

@@ -31,6 +31,9 @@ gb_mass gb_free_water(gb_mass dry, gb_wetness w);
 gb_share gb_surface_moisture(gb_wetness w);
 gb_share gb_moisture_of_surface(gb_share surface, gb_share absorption);
 
+/* The moisture of the sand of a concrete as it is delivered: as stated, else damp. */
+gb_share gb_delivered_sand(const gb_concrete *c);
+
 /* ---- parts of a mix ---------------------------------------------------------------- */
 
 /* The moisture and absorption of a part: sand has the pile's moisture. Of mixes whose

@@ -201,6 +201,7 @@ typedef enum gb_caution_code {
     GB_C_DEPTH_SPREAD,   /* measured depths differ by more than the bed can tell */
     GB_C_BY_HAND,        /* many bags, and mixed in a barrow */
     GB_C_NO_PACE,        /* no pace: the working life was not checked */
+    GB_C_SAND_DRINKS,     /* the pile is drier than what its sand absorbs */
     GB_C_SAND_TOO_WET,   /* the pile brings more water than the mix may hold */
     GB_C_BUCKET_HEAVY,   /* a level bucket weighs more than one person should lift */
     GB_C_SHOVELS_DIFFER, /* the counts of the shovel's calibration */
@@ -276,6 +277,9 @@ const char *gb_caution_source(gb_caution_code code);
    most GB_MOST_MISSES. `list` may be NULL. */
 size_t gb_class_cautions(unsigned exposures, const gb_exposed_mix *known,
                          gb_caution *list);
+
+/* A batch holds whole bags, or eighths of one when not even one fits: common practice. */
+double gb_batch_step(double most_bags);
 
 /* True for what the exposure of concrete raises. */
 bool gb_is_of_exposure(gb_caution_code code);

@@ -148,12 +148,14 @@ bool gb_read_steps(const gb_typed *typed, size_t count, gb_system units,
                    gb_steps *steps) GB_MUST_USE;
 
 /* The same of a concrete: key i as an option; and a mix that is proportioned for what was
-   typed, with the order, check and holds of a shipped one. `units` decides which tables
-   are read, unless that is typed. */
+   typed, with the order, check and holds of a shipped one, or of `of` with no more typed
+   than how wet sand and stone are. `units` decides which tables are read, unless that is
+   typed. */
+bool gb_is_of_delivery(const char *concrete_key);
 bool gb_concrete_option(size_t i, gb_typed_key *key);
 bool gb_read_concrete(const gb_typed *typed, size_t count, gb_system units,
-                      gb_mix_table *table, gb_arena *arena, gb_diags *diags,
-                      gb_mix *mix) GB_MUST_USE;
+                      const gb_mix *of, gb_mix_table *table, gb_arena *arena,
+                      gb_diags *diags, gb_mix *mix) GB_MUST_USE;
 
 /* A copy of a job with changes such as "bed depth +1/4in" or "treads count -1", each as
    strictly checked as what a file states. False with faults reported. */

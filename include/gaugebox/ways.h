@@ -33,14 +33,31 @@ typedef struct gb_way {
     gb_buy_list list;
 } gb_way;
 
-/* The most bags of one batch: in halves, which are split by eye; below one half in
-   eighths, which are weighed; 0 when not even that fits. Common practice. */
+/* The most bags of one batch, as a job's batches are sized (gb_batch_step); 0 when not
+   even an eighth of a bag fits. */
 double gb_bags_in_mixer(const gb_recipe *recipe, gb_volume mixer);
 
 /* Ready-mixed is ordered in steps of 1/4 yd3 or 0.25 m3, and below 3 yd3 or 2.5 m3 most
    plants charge a short load: common practice. */
 gb_volume gb_ready_step(gb_system system);
 gb_volume gb_short_load(gb_system system);
+
+/* What a way is short of, held against the air and the strength of the mix that is asked
+   for; ready-mixed has what is ordered. */
+typedef enum gb_short {
+    GB_SHORT_OF_NOTHING,
+    GB_SHORT_OF_AIR,
+    GB_SHORT_OF_STRENGTH,
+    GB_SHORT_OF_BOTH,
+    GB_SHORT_NOT_KNOWN,
+    GB_SHORTS
+} gb_short;
+gb_short gb_way_is_short(const gb_way *way, const gb_mix *asked);
+
+/* True for a mix of the table that stands beside the one that is asked for: for slabs,
+   with stone or by the bag, with no other size of stone, in bags of whole pounds or whole
+   kilograms as the sheet has them, and not proportioned itself. */
+bool gb_is_way(const gb_mix *mix, const gb_mix *asked, gb_system system);
 
 /* One way: of a mix, or of ready-mixed concrete when `mix` is NULL. Batches take the
    usual time each (gb_mixing_time). GB_NO_MEMORY, and as gb_make_recipe and gb_buy. */

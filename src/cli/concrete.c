@@ -4,8 +4,9 @@
 
 #include <math.h>
 #include <stdio.h>
+#include <string.h>
 
-enum { KEY_MIXER = 3101, KEY_BUCKET, KEY_MAKE, KEY_WASTE, KEY_PRICES };
+enum { KEY_MIXER = 3101, KEY_BUCKET, KEY_MAKE, KEY_WASTE, KEY_PRICES, KEY_JOB };
 
 typedef struct input {
     gb_common common;
@@ -13,6 +14,7 @@ typedef struct input {
     const char *id; /* of a mix; NULL: a concrete by options */
     double mixer_m3, bucket_m3, make_m3, waste;
     const char *prices;
+    const char *job; /* whose own mix it is; NULL: of the table */
 } input;
 
 static const struct argp_option OPTIONS[] = {
@@ -28,6 +30,9 @@ static const struct argp_option OPTIONS[] = {
         "--mixer"),
      0},
     {"waste", KEY_WASTE, N_("SHARE"), 0, N_("extra on --make, as 5%"), 0},
+    {"job", KEY_JOB, N_("FILE"), 0,
+     N_("MIX is one of this job's own, as own/frost; its sand is as wet as the job says"),
+     0},
     {"prices", KEY_PRICES, N_("FILE"), 0, N_("a price book, for what each way costs"), 0},
     {0}};
 
@@ -49,10 +54,14 @@ static void check_question(struct argp_state *state, const input *in) {
     if (in->id == NULL && in->keyed.count == 0)
         argp_error(state, gb_tr("which concrete? name a mix that has one, or state it: "
                                 "--strength \"3000 psi\""));
-    if (in->id != NULL && in->keyed.count > 0)
-        argp_error(state,
-                   gb_tr("a mix states its concrete itself; take --%s out, or the mix"),
-                   in->keyed.typed[0].key);
+    for (size_t i = 0; in->id != NULL && i < in->keyed.count; i++)
+        if (!gb_is_of_delivery(in->keyed.typed[i].key))
+            argp_error(state,
+                       gb_tr("a mix states its concrete itself, but for how wet sand and "
+                             "stone are today; take --%s out, or the mix"),
+                       gb_keyed_name(&in->keyed, in->keyed.typed[i].key));
+    if (in->job != NULL && in->id == NULL)
+        argp_error(state, gb_tr("--job goes with a mix of its own, as own/frost"));
 }
 
 /* What belongs to --make, and what it needs. */
@@ -85,6 +94,9 @@ static error_t parse_own(int key, char *arg, struct argp_state *state, input *in
         return 0;
     case KEY_PRICES:
         in->prices = arg;
+        return 0;
+    case KEY_JOB:
+        in->job = arg;
         return 0;
     default:
         return ARGP_ERR_UNKNOWN;
@@ -133,29 +145,6 @@ static bool fill_mixer(gb_run *run, const input *in, gb_concrete_question *q) {
 
 /* ---- other ways -------------------------------------------------------------------- */
 
-/* Bags of whole pounds on US sheets, of whole kilograms on metric ones. */
-static bool is_sold_in(const gb_mix *mix, gb_system system) {
-    gb_mass bag = mix->part_count == 0 ? mix->label.bag
-                                       : *gb_usual_pack(mix->parts[0].material, system);
-    double count =
-        gb_to_unit(gb_find_unit(GB_MASS, system == GB_US ? "lb" : "kg"), bag.kg);
-    return fabs(count - round(count)) < 1e-6;
-}
-
-static bool holds_stone(const gb_mix *mix) {
-    for (size_t i = 0; i < mix->part_count; i++)
-        if (mix->parts[i].material->kind == GB_COARSE)
-            return true;
-    return mix->part_count == 0;
-}
-
-/* Mixes for slabs whose stone is no other than the one that is asked for. */
-static bool is_way(const gb_mix *mix, const gb_mix *asked, gb_system system) {
-    bool other = fabs(mix->largest.m - asked->largest.m) > 1e-3; /* false for NaN */
-    return mix->uses & (1u << GB_SLAB) && holds_stone(mix) && !other &&
-           is_sold_in(mix, system) && !gb_is_proportioned(mix);
-}
-
 /* This concrete, those of the table, and ready-mixed. */
 static gb_status compare(gb_run *run, const input *in, gb_concrete_question *q,
                          gb_system system) {
@@ -164,21 +153,19 @@ static gb_status compare(gb_run *run, const input *in, gb_concrete_question *q,
     size_t count = 0;
     if (!gb_mix_list(run->table, &mixes, &count))
         return GB_OK; /* the faults are in the run */
-    double moisture = asked->concrete.sand_moisture.of_one;
     q->ways.net.m3 = in->make_m3;
     q->ways.waste.of_one = in->waste;
     q->ways.mixer = q->mixer;
     q->ways.system = system;
     q->ways.ready = gb_material_find(run->table, "ready-mixed");
-    q->ways.moisture.of_one =
-        isnan(moisture) ? gb_sand_moisture(GB_DAMP).of_one : moisture;
+    q->ways.moisture = gb_delivered_sand(&asked->concrete);
     gb_way *list = gb_arena_take(&run->arena, count + 2, sizeof *list);
     if (list == NULL)
         return GB_NO_MEMORY;
     gb_status status = gb_make_way(asked, &q->ways, &run->arena, &list[0]);
     size_t n = 1;
     for (size_t i = 0; i < count && status == GB_OK; i++)
-        if (is_way(mixes[i], asked, system))
+        if (gb_is_way(mixes[i], asked, system))
             status = gb_make_way(mixes[i], &q->ways, &run->arena, &list[n++]);
     if (status == GB_OK && q->ways.ready != NULL)
         status = gb_make_way(NULL, &q->ways, &run->arena, &list[n++]);
@@ -219,8 +206,26 @@ static gb_status answer(gb_run *run, const input *in, const gb_mix *mix) {
     return status;
 }
 
-static const gb_mix *stated_mix(gb_run *run, const input *in) {
-    const gb_mix *mix = gb_mix_find(run->table, (gb_ref){in->id, 0}, "gaugebox concrete");
+/* One of the table, or of a job's own. */
+static const gb_mix *find_mix(gb_run *run, const input *in, gb_job *job) {
+    if (in->job == NULL)
+        return gb_mix_find(run->table, (gb_ref){in->id, 0}, "gaugebox concrete");
+    if (!gb_read_job(in->job, run->table, &run->arena, &run->diags, job))
+        return NULL;
+    for (size_t i = 0; i < job->own_mix_count; i++)
+        if (strcmp(job->own_mixes[i].id, in->id) == 0)
+            return &job->own_mixes[i];
+    (void)fprintf(
+        stderr,
+        gb_tr("%s: error: the job has no mix '%.*s' of its own; its own are under "
+              "'mixes', called own/name\n"),
+        in->job, gb_cut(in->id, 60), in->id);
+    run->told = GB_EXIT_FAULT;
+    return NULL;
+}
+
+static const gb_mix *stated_mix(gb_run *run, const input *in, gb_job *job) {
+    const gb_mix *mix = find_mix(run, in, job);
     if (mix == NULL || gb_is_proportioned(mix))
         return mix;
     (void)fprintf(stderr,
@@ -231,14 +236,45 @@ static const gb_mix *stated_mix(gb_run *run, const input *in) {
     return NULL;
 }
 
-static const gb_mix *typed_mix(gb_run *run, const input *in) {
+/* A job's mix with the pile of that job. */
+static const gb_mix *with_pile(gb_run *run, const gb_mix *of, const gb_job *job) {
+    gb_mix *mix = gb_arena_take(&run->arena, 1, sizeof *mix);
+    run->diags.no_memory = run->diags.no_memory || mix == NULL;
+    if (mix == NULL)
+        return NULL;
+    *mix = *of;
+    gb_places_copy(&run->places, of, mix, sizeof *mix);
+    mix->concrete =
+        gb_delivered_as(&of->concrete, gb_job_moisture(job), (gb_share){GB_NONE});
+    gb_places_copy(&run->places,
+                   isnan(job->sand.moisture.of_one) ? (const void *)&job->sand.state
+                                                    : (const void *)&job->sand.moisture,
+                   &mix->concrete.sand_moisture, sizeof mix->concrete.sand_moisture);
+    return mix;
+}
+
+/* As it was typed; or of a mix, with its aggregate as wet as was typed, if it was. */
+static const gb_mix *asked_mix(gb_run *run, const input *in, gb_job *job) {
+    const gb_mix *of = in->id == NULL ? NULL : stated_mix(run, in, job);
+    if (of != NULL && in->job != NULL)
+        of = with_pile(run, of, job);
+    if (in->id != NULL && (of == NULL || in->keyed.count == 0))
+        return of;
     gb_mix *mix = gb_arena_take(&run->arena, 1, sizeof *mix);
     run->diags.no_memory = run->diags.no_memory || mix == NULL;
     gb_system units = gb_run_style(&in->common, GB_US).system;
     bool good =
-        mix != NULL && gb_read_concrete(in->keyed.typed, in->keyed.count, units,
+        mix != NULL && gb_read_concrete(in->keyed.typed, in->keyed.count, units, of,
                                         run->table, &run->arena, &run->diags, mix);
     return good ? mix : NULL;
+}
+
+/* Faults of options are wrong usage, those of files are not. */
+static bool only_typed_faults(const gb_run *run) {
+    for (size_t i = 0; i < run->diags.count; i++)
+        if (strcmp(run->diags.list[i].file, "gaugebox concrete") != 0)
+            return false;
+    return run->diags.count > 0;
 }
 
 static int run_concrete(int argc, char **argv) {
@@ -259,10 +295,12 @@ static int run_concrete(int argc, char **argv) {
     gb_run run;
     if (!gb_run_start(&run, &in.common))
         return GB_EXIT_IO;
-    const gb_mix *mix = in.id != NULL ? stated_mix(&run, &in) : typed_mix(&run, &in);
+    gb_job job;
+    const gb_mix *mix = asked_mix(&run, &in, &job);
     gb_status status = mix == NULL ? GB_OK : answer(&run, &in, mix);
+    bool usage = in.keyed.count > 0 && only_typed_faults(&run);
     int result = gb_run_end(&run, &in.common, status);
-    return in.id == NULL && result == GB_EXIT_FAULT ? GB_EXIT_USAGE : result;
+    return usage && result == GB_EXIT_FAULT ? GB_EXIT_USAGE : result;
 }
 
 const gb_command gb_concrete_command = {

@@ -29,6 +29,14 @@ void gb_keyed_init(gb_keyed *keyed, gb_keys *keys, const struct argp_option *mor
         keyed->options[n++] = *more;
 }
 
+const char *gb_keyed_name(const gb_keyed *keyed, const char *key) {
+    gb_typed_key one;
+    for (size_t i = 0; i < GB_MOST_KEYED && keyed->keys(i, &one); i++)
+        if (strcmp(one.name, key) == 0)
+            return keyed->names[i];
+    return key;
+}
+
 bool gb_keyed_take(gb_keyed *keyed, int key, const char *arg, struct argp_state *state) {
     gb_typed_key typed;
     char name[GB_LONGEST_KEYED];

@@ -21,6 +21,9 @@ typedef struct gb_keyed {
 /* `more`: the command's own options, which end in an empty one; or NULL. */
 void gb_keyed_init(gb_keyed *keyed, gb_keys *keys, const struct argp_option *more);
 
+/* What the option of that key is called. */
+const char *gb_keyed_name(const gb_keyed *keyed, const char *key);
+
 /* Takes an option that is one of them; a second of the same key ends the program with a
    usage fault. False when it is none. */
 bool gb_keyed_take(gb_keyed *keyed, int key, const char *arg, struct argp_state *state);

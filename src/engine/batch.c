@@ -80,9 +80,13 @@ gb_duration gb_life_to_place(const gb_mix_plan *mix) {
     return (gb_duration){mix->life.s - gb_wet_mixing(mix->need.mix).s};
 }
 
-/* What each limit leaves of a batch, in whole bags, or in eighths when below one. */
+double gb_batch_step(double most) {
+    return gb_under(most, 1.0) ? EIGHTH : 1.0;
+}
+
+/* What each limit leaves of a batch. */
 static double whole_bags(double most) {
-    return gb_round(most, gb_under(most, 1.0) ? EIGHTH : 1.0, GB_DOWN);
+    return gb_round(most, gb_batch_step(most), GB_DOWN);
 }
 
 /* The most bags a batch may hold, and what says so: volume, then mass, then time, the

@@ -35,6 +35,7 @@ static const struct {
     [GB_C_DEPTH_SPREAD] = {GB_CAUTION, GB_SHARE, PRACTICE},
     [GB_C_BY_HAND] = {GB_NOTE, GB_KINDS, PRACTICE},
     [GB_C_NO_PACE] = {GB_NOTE, GB_KINDS, PRACTICE},
+    [GB_C_SAND_DRINKS] = {GB_CAUTION, GB_SHARE, PRACTICE},
     [GB_C_SAND_TOO_WET] = {GB_STOP, GB_SHARE, PRACTICE},
     [GB_C_BUCKET_HEAVY] = {GB_CAUTION, GB_MASS, NIOSH},
     [GB_C_SHOVELS_DIFFER] = {GB_CAUTION, GB_SHARE, PRACTICE},
@@ -335,17 +336,28 @@ void gb_entry_cautions(const gb_mix *mix, gb_caution_list *to) {
     addition_cautions(mix, to);
 }
 
+/* The pile against what the mix may hold, and what its sand absorbs. */
+static void pile_cautions(const gb_job *job, const gb_mix_plan *mix,
+                          gb_caution_list *to) {
+    const gb_mix *m = mix->need.mix;
+    const gb_recipe *r = &mix->recipe;
+    gb_share pile = gb_job_moisture(job);
+    gb_water_row row = {0};
+    if (m->part_count > 0 && gb_water_to_add(m, r, pile, 1.0, &row) != GB_OK)
+        gb_add_caution(to, GB_C_SAND_TOO_WET, pile.of_one,
+                       (r->water_least.kg + r->drunk.kg) / r->sand.kg);
+    for (size_t i = 0; i < m->part_count; i++)
+        if (m->parts[i].material->kind == GB_SAND &&
+            gb_under(pile.of_one, m->parts[i].absorption.of_one))
+            gb_add_caution(to, GB_C_SAND_DRINKS, pile.of_one,
+                           m->parts[i].absorption.of_one);
+}
+
 void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list *to) {
     const gb_batching *b = &mix->batching;
     gb_entry_cautions(mix->need.mix, to);
     depth_cautions(&mix->need, to);
-    gb_water_row row = {0};
-    if (mix->need.mix->part_count > 0 &&
-        gb_water_to_add(mix->need.mix, &mix->recipe, gb_job_moisture(job), 1.0, &row) !=
-            GB_OK)
-        gb_add_caution(to, GB_C_SAND_TOO_WET, gb_job_moisture(job).of_one,
-                       (mix->recipe.water_least.kg + mix->recipe.drunk.kg) /
-                           mix->recipe.sand.kg);
+    pile_cautions(job, mix, to);
     if (mix->is_slurry)
         return;
     hand_caution(mix, to);

@@ -87,16 +87,16 @@ enum { SIZES_OF_318 = 7 }; /* 3/8 to 3 in */
    than 5000 psi. */
 static gb_exposure_air air_of_size(gb_exposure exposure, size_t size,
                                    gb_pressure strength) {
-    static const double TOLERANCE = 0.015;
+    double tolerance = gb_air_tolerance().of_one;
     static const double LESS_IF_STRONG = 0.01;
     bool strong = gb_over(strength.pa, gb_si(GB_PRESSURE, "psi", 5000));
     double table = gb_table_air(size, RULES[exposure].by_size).of_one;
     double less = strong ? LESS_IF_STRONG : 0;
     return (gb_exposure_air){.table = {table},
-                             .tolerance = {TOLERANCE},
+                             .tolerance = {tolerance},
                              .strong = {less},
-                             .least = {table - less - TOLERANCE},
-                             .most = {table + TOLERANCE}};
+                             .least = {table - less - tolerance},
+                             .most = {table + tolerance}};
 }
 
 static bool size_of_318(gb_length largest, size_t *size) {
@@ -189,9 +189,8 @@ size_t gb_exposure_check(unsigned exposures, const gb_exposed_mix *mix,
 /* ---- mixes ------------------------------------------------------------------------- */
 
 bool gb_is_concrete(const gb_mix *mix) {
-    for (size_t i = 0; i < mix->part_count; i++)
-        if (mix->parts[i].material != NULL && mix->parts[i].material->kind == GB_COARSE)
-            return true;
+    if (gb_holds_stone(mix))
+        return true;
     bool volume = mix->part_count == 0 && mix->uses >> GB_VOLUME_LAYER & 1;
     return volume || mix->uses >> GB_SLAB & 1;
 }

@@ -28,6 +28,10 @@ gb_share gb_moisture_of_surface(gb_share surface, gb_share absorption) {
     return (gb_share){surface.of_one * (1.0 + absorption.of_one) + absorption.of_one};
 }
 
+gb_share gb_delivered_sand(const gb_concrete *c) {
+    return isnan(c->sand_moisture.of_one) ? gb_sand_moisture(GB_DAMP) : c->sand_moisture;
+}
+
 /* ---- parts of a mix ---------------------------------------------------------------- */
 
 gb_wetness gb_part_wetness(const gb_part *part, gb_share pile) {

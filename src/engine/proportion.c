@@ -1,4 +1,5 @@
 #include "engine/proportion.h"
+#include "engine/fresh.h"
 #include "gaugebox/mix.h"
 
 #include "gaugebox/count.h"
@@ -21,6 +22,16 @@ double gb_sand_gravity(const gb_concrete *c) {
 
 double gb_stone_gravity(const gb_concrete *c) {
     return gravity_of(c->stone_gravity, c->stone_material);
+}
+
+gb_share gb_loose_of_rodded(void) {
+    return (gb_share){0.93};
+}
+
+gb_density gb_loose_stone(const gb_concrete *c) {
+    if (!isnan(c->loose.kg_m3))
+        return c->loose;
+    return (gb_density){c->rodded.kg_m3 * gb_loose_of_rodded().of_one};
 }
 
 bool gb_is_entrained(const gb_concrete *c) {
@@ -154,9 +165,6 @@ static void proportion(const gb_concrete *c, gb_density water, gb_proportions *p
 static const double LEAST_SAND = 0.05;
 static const double LEAST_VOIDS = 0.25;
 static const double MOST_VOIDS = 0.60;
-/* What no fresh mix of ours weighs, see gb_make_recipe. High-density concrete is
-   proportioned in another way, with its own stone. */
-static const double HEAVIEST = 2700.0;
 
 static uint32_t strength_faults(const gb_concrete *c) {
     bool tests = !isnan(c->deviation.pa);
@@ -177,10 +185,15 @@ static uint32_t strength_faults(const gb_concrete *c) {
 }
 
 static uint32_t moisture_faults(const gb_concrete *c) {
-    bool sand = gb_under(c->sand_moisture.of_one, c->sand_absorption.of_one);
-    bool stone = gb_under(c->stone_moisture.of_one, c->stone_absorption.of_one);
-    return gb_when(sand && !c->air_dry, GB_SAND_TOO_DRY) |
-           gb_when(stone && !c->air_dry, GB_STONE_TOO_DRY);
+    double sand = c->sand_absorption.of_one;
+    double stone = c->stone_absorption.of_one;
+    bool tried = c->trial.at.line != 0;
+    bool dry_sand = gb_under(c->sand_moisture.of_one, sand) ||
+                    (tried && gb_under(c->trial.sand_moisture.of_one, sand));
+    bool dry_stone = gb_under(c->stone_moisture.of_one, stone) ||
+                     (tried && gb_under(c->trial.stone_moisture.of_one, stone));
+    return gb_when(dry_sand && !c->air_dry, GB_SAND_TOO_DRY) |
+           gb_when(dry_stone && !c->air_dry, GB_STONE_TOO_DRY);
 }
 
 static uint32_t aggregate_faults(const gb_concrete *c) {
@@ -188,7 +201,8 @@ static uint32_t aggregate_faults(const gb_concrete *c) {
     double voids = 1.0 - c->rodded.kg_m3 / (gb_stone_gravity(c) * GB_WATER_KG_M3);
     return gb_when(!gb_nominal_size(c->largest, &size), GB_SIZE_NOT_IN_TABLE) |
            gb_when(isnan(gb_coarse_share(0, c->fineness).of_one), GB_FINENESS_OUTSIDE) |
-           gb_when(!(voids >= LEAST_VOIDS && voids <= MOST_VOIDS), GB_RODDED_IMPOSSIBLE);
+           gb_when(!(voids >= LEAST_VOIDS && voids <= MOST_VOIDS), GB_RODDED_IMPOSSIBLE) |
+           gb_when(gb_over(c->loose.kg_m3, c->rodded.kg_m3), GB_LOOSE_OVER_RODDED);
 }
 
 static uint32_t water_faults(const gb_concrete *c) {
@@ -202,7 +216,11 @@ static uint32_t water_faults(const gb_concrete *c) {
                    isnan(gb_mixing_water(c->table, band, size, gb_is_entrained(c)).kg_m3);
     bool over = !gb_is_entrained(c) &&
                 gb_over(c->air_content.of_one, gb_table_air(size, GB_AIR_TRAPPED).of_one);
-    return gb_when(no_cell, GB_NO_WATER_CELL) | gb_when(over, GB_AIR_WITHOUT_LEVEL);
+    bool little =
+        gb_is_entrained(c) && !isnan(c->air_content.of_one) &&
+        !gb_over(c->air_content.of_one, gb_table_air(size, GB_AIR_TRAPPED).of_one);
+    return gb_when(no_cell, GB_NO_WATER_CELL) | gb_when(over, GB_AIR_WITHOUT_LEVEL) |
+           gb_when(little, GB_AIR_TOO_LITTLE);
 }
 
 static bool positive(double x) {
@@ -221,10 +239,11 @@ static bool is_sound(const gb_concrete *c, const gb_parts_of_concrete *m) {
     return masses && volumes && shares;
 }
 
-/* As gb_make_recipe weighs it, what the aggregate absorbs not counted. */
+/* As gb_make_recipe weighs it, what the aggregate absorbs not counted. High-density
+   concrete is proportioned in another way, with its own stone. */
 static bool is_heavy(const gb_concrete *c, const gb_parts_of_concrete *p) {
     double kg_m3 = p->water.kg_m3 + p->cement.kg_m3 + p->stone.kg_m3 + p->sand.kg_m3;
-    return is_sound(c, p) && gb_over(kg_m3, HEAVIEST);
+    return is_sound(c, p) && gb_over(kg_m3, GB_HEAVIEST_FRESH);
 }
 
 uint32_t gb_design_faults(const gb_concrete *c) {

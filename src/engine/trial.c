@@ -1,3 +1,4 @@
+#include "engine/fresh.h"
 #include "engine/proportion.h"
 #include "gaugebox/mix.h"
 #include "gaugebox/moisture.h"
@@ -23,12 +24,33 @@ typedef struct mixed {
     gb_mass stone, sand, water;
 } mixed;
 
+static gb_share either(gb_share of_trial, gb_share of_concrete) {
+    return isnan(of_trial.of_one) ? of_concrete : of_trial;
+}
+
+gb_share gb_trial_stone_moisture(const gb_concrete *c) {
+    return either(c->trial.stone_moisture, c->stone_moisture);
+}
+
+gb_share gb_trial_sand_moisture(const gb_concrete *c) {
+    return either(c->trial.sand_moisture, c->sand_moisture);
+}
+
 static gb_wetness stone_wetness(const gb_concrete *c) {
-    return gb_wetness_of(c->stone_moisture, c->stone_absorption);
+    return gb_wetness_of(gb_trial_stone_moisture(c), c->stone_absorption);
 }
 
 static gb_wetness sand_wetness(const gb_concrete *c) {
-    return gb_wetness_of(c->sand_moisture, c->sand_absorption);
+    return gb_wetness_of(gb_trial_sand_moisture(c), c->sand_absorption);
+}
+
+gb_concrete gb_delivered_as(const gb_concrete *c, gb_share sand, gb_share stone) {
+    gb_concrete other = *c;
+    other.trial.sand_moisture = sand_wetness(c).moisture;
+    other.trial.stone_moisture = stone_wetness(c).moisture;
+    other.sand_moisture = either(sand, c->sand_moisture);
+    other.stone_moisture = either(stone, c->stone_moisture);
+    return other;
 }
 
 static mixed as_mixed(const gb_concrete *c) {
@@ -67,8 +89,6 @@ static double gravimetric(const gb_concrete *c, const mixed *m, gb_density water
 
 /* ---- what can be wrong ------------------------------------------------------------- */
 
-static const double LIGHTEST = 1200.0; /* kg/m3, as every fresh mix of ours */
-static const double HEAVIEST = 2700.0;
 static const double OVERFULL = -0.02; /* air by mass; common practice for its error */
 static const double HOLLOW = 0.15;
 static const double LEAST_RATIO = 0.25;
@@ -83,10 +103,10 @@ static uint32_t impossible_masses(const gb_concrete *c) {
     gb_density water = {GB_WATER_KG_M3};
     mixed m = as_mixed(c);
     double unit = unit_mass_of(&c->trial).kg_m3;
-    bool absurd = gb_under(unit, LIGHTEST) || gb_over(unit, HEAVIEST);
+    bool absurd = gb_under(unit, GB_LIGHTEST_FRESH) || gb_over(unit, GB_HEAVIEST_FRESH);
     double air = gravimetric(c, &m, water);
-    return gb_when(gb_under(unit, LIGHTEST), GB_TRIAL_LIGHT) |
-           gb_when(gb_over(unit, HEAVIEST), GB_TRIAL_HEAVY) |
+    return gb_when(gb_under(unit, GB_LIGHTEST_FRESH), GB_TRIAL_LIGHT) |
+           gb_when(gb_over(unit, GB_HEAVIEST_FRESH), GB_TRIAL_HEAVY) |
            gb_when(!absurd && gb_under(air, OVERFULL), GB_TRIAL_OVERFULL) |
            gb_when(!absurd && gb_over(air, HOLLOW), GB_TRIAL_HOLLOW) |
            gb_when(gb_under(m.water.kg / c->trial.cement.kg, LEAST_RATIO), GB_TRIAL_DRY);

@@ -7,6 +7,14 @@
 
 static const double COLDEST_WATER_F = 35;
 
+/* The water that its aggregate holds. */
+static gb_mass held_water(const gb_mix *mix, const gb_recipe *r, gb_share pile) {
+    double kg = 0;
+    for (size_t i = 0; i < mix->part_count; i++)
+        kg += r->part[i].kg * gb_part_wetness(&mix->parts[i], pile).moisture.of_one;
+    return (gb_mass){kg};
+}
+
 /* What goes into the first batch, with its usual water. */
 static bool fill(const gb_job *job, const gb_mix_plan *mix, gb_batch_heat *b) {
     const gb_recipe *r = &mix->recipe;
@@ -21,7 +29,7 @@ static bool fill(const gb_job *job, const gb_mix_plan *mix, gb_batch_heat *b) {
     double binder = (r->binder.kg + r->powder.kg) * bags;
     *b = (gb_batch_heat){.binder = {binder},
                          .aggregate = {gb_larger(r->dry.kg * bags - binder, 0)},
-                         .moisture = {r->sand.kg * moisture.of_one * bags},
+                         .moisture = {held_water(mix->need.mix, r, moisture).kg * bags},
                          .water = water.usual,
                          .binder_at = t->cement,
                          .aggregate_at = t->sand,

@@ -6,13 +6,8 @@
 #include <math.h>
 
 double gb_bags_in_mixer(const gb_recipe *recipe, gb_volume mixer) {
-    static const double STEPS[] = {2.0, 8.0};
-    for (size_t i = 0; i < sizeof STEPS / sizeof STEPS[0]; i++) {
-        size_t n = 0;
-        if (gb_count_down(mixer.m3, recipe->yield.m3 / STEPS[i], &n) == GB_OK && n > 0)
-            return (double)n / STEPS[i];
-    }
-    return 0;
+    double most = mixer.m3 / recipe->yield.m3;
+    return gb_round(most, gb_batch_step(most), GB_DOWN);
 }
 
 gb_volume gb_ready_step(gb_system system) {
@@ -94,6 +89,44 @@ static gb_status mix_it(const gb_mix *mix, const gb_ways_question *q, gb_way *w)
     w->bags = w->gross.m3 / w->recipe.yield.m3;
     w->ordered.m3 = GB_NONE;
     return count_batches(q, w);
+}
+
+/* ---- which there are -----------------------------------------------------------------
+ */
+
+/* By its bag: the table's own, not what it is in other units. */
+static bool is_sold_in(const gb_mix *mix, gb_system system) {
+    gb_mass bag = mix->part_count == 0 ? mix->label.bag : mix->parts[0].material->pack;
+    const char *unit = system == GB_US ? "lb" : "kg";
+    double count = gb_to_unit(gb_find_unit(GB_MASS, unit), bag.kg);
+    return fabs(count - gb_round(count, 1.0, GB_NEAREST)) < 1e-6;
+}
+
+bool gb_is_way(const gb_mix *mix, const gb_mix *asked, gb_system system) {
+    static const double SAME_M = 1e-3;
+    bool other = fabs(mix->largest.m - asked->largest.m) > SAME_M; /* false for NaN */
+    bool concrete = mix->part_count == 0 || gb_holds_stone(mix);
+    return mix->uses & (1u << GB_SLAB) && concrete && !other && is_sold_in(mix, system) &&
+           !gb_is_proportioned(mix);
+}
+
+gb_short gb_way_is_short(const gb_way *way, const gb_mix *asked) {
+    static const double HALF_A_PERCENT = 0.005; /* of air: less is told by no meter */
+    if (way->mix == NULL)
+        return GB_SHORT_OF_NOTHING;
+    double has = gb_known_strength(way->mix).pa;
+    double wanted = gb_known_strength(asked).pa;
+    bool blend = way->mix->part_count == 0 && !(way->mix->air.of_one > 0);
+    bool little = !blend && gb_is_entrained(&asked->concrete) &&
+                  way->mix->air.of_one < asked->air.of_one - HALF_A_PERCENT;
+    bool weak = gb_under(has, wanted);
+    if (little || weak)
+        return little && weak ? GB_SHORT_OF_BOTH
+               : little       ? GB_SHORT_OF_AIR
+                              : GB_SHORT_OF_STRENGTH;
+    bool unknown = isnan(has) && !isnan(wanted);
+    bool air_unknown = blend && gb_is_entrained(&asked->concrete);
+    return unknown || air_unknown ? GB_SHORT_NOT_KNOWN : GB_SHORT_OF_NOTHING;
 }
 
 gb_status gb_make_way(const gb_mix *mix, const gb_ways_question *q, gb_arena *arena,

@@ -1,3 +1,4 @@
+#include "engine/fresh.h"
 #include "gaugebox/mix.h"
 
 #include "gaugebox/count.h"
@@ -8,10 +9,8 @@
 static const double DEMAND_CEMENT = 0.22; /* kg water per kg, plastic mortar */
 static const double DEMAND_SAND = 0.12;
 static const double DEMAND_LIME = 1.0;
-static const double STIFF_SHARE = 0.65;      /* of the plastic demand */
-static const double SAND_SHRINKAGE = 1.07;   /* loose dry sand in a mix it governs */
-static const double LIGHTEST_FRESH = 1200.0; /* kg/m3 */
-static const double HEAVIEST_FRESH = 2700.0;
+static const double STIFF_SHARE = 0.65;    /* of the plastic demand */
+static const double SAND_SHRINKAGE = 1.07; /* loose dry sand in a mix it governs */
 
 /* One standard deviation of a yield. Computed: the root mean square of what lies between
    our materials in a volume and printed ones, one row for each printed mix that is no
@@ -142,9 +141,9 @@ gb_mass gb_wet_mass(const gb_recipe *recipe) {
     return (gb_mass){recipe->dry.kg + recipe->absorbed.kg + recipe->water_usual.kg};
 }
 
-static bool holds_stone(const gb_mix *mix) {
+bool gb_holds_stone(const gb_mix *mix) {
     for (size_t i = 0; i < mix->part_count; i++)
-        if (mix->parts[i].material->kind == GB_COARSE)
+        if (mix->parts[i].material != NULL && mix->parts[i].material->kind == GB_COARSE)
             return true;
     return false;
 }
@@ -168,7 +167,7 @@ static gb_status recipe_of_parts(const gb_mix *mix, gb_mass bag, gb_recipe *r) {
         status = volume_of_parts(mix, r);
     if (status == GB_OK)
         r->spread = stated_or(mix->spread,
-                              holds_stone(mix) ? SPREAD_WITH_STONE : SPREAD_COMPUTED);
+                              gb_holds_stone(mix) ? SPREAD_WITH_STONE : SPREAD_COMPUTED);
     return status;
 }
 
@@ -215,7 +214,7 @@ gb_status gb_make_recipe(const gb_mix *mix, const gb_label *own, bool measured,
     if (!(r.spread.of_one >= 0 && r.spread.of_one < 1))
         return GB_NOT_POSITIVE;
     double fresh = (r.dry.kg + r.water_usual.kg) / r.yield.m3;
-    if (gb_under(fresh, LIGHTEST_FRESH) || gb_over(fresh, HEAVIEST_FRESH))
+    if (gb_under(fresh, GB_LIGHTEST_FRESH) || gb_over(fresh, GB_HEAVIEST_FRESH))
         return GB_IMPOSSIBLE;
     *recipe = r;
     return GB_OK;

@@ -301,14 +301,23 @@ const gb_why *gb_why_bought(gb_explainer *x, const gb_about *a) {
         .of = id_of(a));
 }
 
-/* Half bags are split by eye. */
+const gb_why *gb_why_bags_in_mixer(gb_explainer *x, const gb_mixed *m, double m3,
+                                   double bags) {
+    const gb_why *mixer = gb_fact(x, "mixer", GB_VOLUME, m3, N_("the option --mixer"));
+    double most = m3 / m->recipe->yield.m3;
+    const gb_why *fits = GB_WHY(x, "fits", GB_PLAIN, most, "mixer / yield",
+                                GB_INPUTS(mixer, gb_why_yield(x, m)), .of = m->mix->id);
+    const gb_why *step =
+        gb_fact(x, "step", GB_PLAIN, gb_batch_step(most),
+                N_("a batch holds whole bags, or eighths of one when none fits whole: "
+                   "common practice"));
+    return GB_WHY(x, "bags", GB_PLAIN, bags, "down(fits, step)", GB_INPUTS(fits, step),
+                  .of = m->mix->id);
+}
+
 static const gb_why *bags_in_mixer(gb_explainer *x, const gb_about *a) {
     gb_mixed m = gb_mixed_of(a);
-    return GB_WHY(x, "bags", GB_PLAIN, a->question->bags,
-                  "down(mixer / (yield / 2), 1) / 2",
-                  GB_INPUTS(gb_fact(x, "mixer", GB_VOLUME, a->concrete->mixer.m3,
-                                    N_("the option --mixer")),
-                            gb_why_yield(x, &m)));
+    return gb_why_bags_in_mixer(x, &m, a->concrete->mixer.m3, a->question->bags);
 }
 
 static const gb_why *asked_bags(gb_explainer *x, const gb_about *a) {

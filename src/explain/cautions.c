@@ -105,6 +105,7 @@ const gb_why *gb_why_caution_value(gb_explainer *x, const gb_about *a) {
     case GB_C_BED_THIN:
     case GB_C_BED_THICK:
         return gb_why_level_bed(x, c->take, c->tread);
+    case GB_C_SAND_DRINKS:
     case GB_C_SAND_TOO_WET:
         return gb_why_moisture(x, &(gb_mixed){.job = job}, gb_job_moisture(job));
     case GB_C_BUCKET_HEAVY:
@@ -159,6 +160,8 @@ const gb_why *gb_why_caution_limit(gb_explainer *x, const gb_about *a) {
     case GB_C_BED_THIN:
     case GB_C_BED_THICK:
         return gb_why_level_limit(x, c->take, c->code == GB_C_BED_THICK);
+    case GB_C_SAND_DRINKS:
+        return gb_why_sand_absorption(x, &m);
     case GB_C_SAND_TOO_WET:
         return most_moisture(x, &m, c->limit);
     case GB_C_DEPTH_SPREAD:

@@ -220,7 +220,13 @@ const gb_why *gb_why_proportioned_air(gb_explainer *x, const gb_mix *mix);
 const gb_why *gb_why_proportioned_gravity(gb_explainer *x, const gb_mix *mix,
                                           size_t part);
 /* Water that the aggregate of one bag absorbs, less what its stone brings. */
+const gb_why *gb_why_sand_absorption(gb_explainer *x, const gb_mixed *m);
 const gb_why *gb_why_stone_moisture(gb_explainer *x, const gb_mixed *m);
+/* The bags that a mixer takes of it, without a job. */
+const gb_why *gb_why_bags_in_mixer(gb_explainer *x, const gb_mixed *m, double mixer_m3,
+                                   double bags);
+/* Of the stone of a concrete, dry and loose. */
+const gb_why *gb_why_loose_stone(gb_explainer *x, const gb_concrete *c, const char *name);
 const gb_why *gb_why_absorbed(gb_explainer *x, const gb_mixed *m);
 const gb_why *gb_why_drunk(gb_explainer *x, const gb_mixed *m);
 

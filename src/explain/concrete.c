@@ -119,7 +119,7 @@ static const gb_why *slump_limit(gb_explainer *x, const gb_made *m, const gb_abo
 
 static gb_wetness wetness_of(const gb_made *m, gb_stuff_in which) {
     const gb_concrete *c = m->c;
-    return which == GB_SAND_IN ? gb_wetness_of(c->sand_moisture, c->sand_absorption)
+    return which == GB_SAND_IN ? gb_wetness_of(gb_delivered_sand(c), c->sand_absorption)
                                : gb_wetness_of(c->stone_moisture, c->stone_absorption);
 }
 
@@ -267,6 +267,13 @@ static const gb_why *in_truck(gb_explainer *x, const gb_made *m, const gb_about 
     return gb_fact(x, "time", GB_DURATION, TRUCK_S, N_("ASTM C94 before C94-21"));
 }
 
+static const gb_why *air_tolerance(gb_explainer *x, const gb_made *m, const gb_about *a) {
+    (void)m;
+    (void)a;
+    return gb_fact(x, "tolerance", GB_SHARE, gb_air_tolerance().of_one,
+                   N_("ACI 318, tolerance of air, from memory"));
+}
+
 /* ---- by row and figure ------------------------------------------------------------- */
 
 static const struct {
@@ -298,6 +305,7 @@ static const struct {
     {GB_ROW_DESIGN_WATER_SHAPE, "saved", saved},
     {GB_ROW_DESIGN_WATER_STATED, "water", designed_water},
     {GB_ROW_DESIGN_AIR, "air", air},
+    {GB_ROW_DESIGN_AIR_TRAPPED, "air", air},
     {GB_ROW_DESIGN_AIR_STATED, "air", air},
     {GB_ROW_DESIGN_RATIO, "ratio", ratio},
     {GB_ROW_DESIGN_RATIO_STATED, "ratio", ratio},
@@ -356,6 +364,9 @@ static const struct {
     {GB_ROW_TRIAL_FOR_AIR, "change", for_air},
     {GB_ROW_TRIAL_FOR_AIR, "air", trial_air},
     {GB_ROW_TRIAL_FOR_AIR, "wanted", air},
+    {GB_ROW_TRIAL_AIR_OFF, "air", trial_air},
+    {GB_ROW_TRIAL_AIR_OFF, "wanted", air},
+    {GB_ROW_TRIAL_AIR_OFF, "tolerance", air_tolerance},
     {GB_ROW_TRIAL_NEXT, "water", next_water},
     {GB_ROW_TRIAL_NEXT, "cement", next_cement},
     {GB_ROW_TRIAL_NEXT, "stone", next_stone},

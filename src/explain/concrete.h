@@ -69,6 +69,9 @@ const gb_why *gb_why_gravity_in(gb_explainer *x, const gb_made *m, gb_stuff_in w
 /* Of sand and stone: "sand_absorption", "sand_moisture" ... */
 const gb_why *gb_why_absorption_in(gb_explainer *x, const gb_made *m, gb_stuff_in which);
 const gb_why *gb_why_moisture_in(gb_explainer *x, const gb_made *m, gb_stuff_in which);
+/* As it was when the trial was mixed. */
+const gb_why *gb_why_trial_moisture_in(gb_explainer *x, const gb_made *m,
+                                       gb_stuff_in which);
 
 /* ---- concrete_trial.c -------------------------------------------------------------- */
 

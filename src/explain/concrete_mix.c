@@ -67,6 +67,11 @@ const gb_why *gb_why_proportioned_gravity(gb_explainer *x, const gb_mix *mix,
     return gb_why_gravity_in(x, &m, (gb_stuff_in)part, "gravity");
 }
 
+const gb_why *gb_why_sand_absorption(gb_explainer *x, const gb_mixed *mixed) {
+    gb_made m = gb_made_of(mixed->mix);
+    return gb_why_absorption_in(x, &m, GB_SAND_IN);
+}
+
 const gb_why *gb_why_stone_moisture(gb_explainer *x, const gb_mixed *mixed) {
     gb_made m = gb_made_of(mixed->mix);
     return gb_why_moisture_in(x, &m, GB_STONE_IN);

@@ -76,18 +76,55 @@ const gb_why *gb_why_absorption_in(gb_explainer *x, const gb_made *m, gb_stuff_i
                               : &m->c->stone_absorption.of_one);
 }
 
-const gb_why *gb_why_moisture_in(gb_explainer *x, const gb_made *m, gb_stuff_in which) {
-    static const char SATURATED[] =
-        N_("not stated: it lies with its pores full and its surface dry");
+const gb_why *gb_why_loose_stone(gb_explainer *x, const gb_concrete *c,
+                                 const char *name) {
+    if (!isnan(c->loose.kg_m3))
+        return gb_stated(x, name, NULL, GB_DENSITY, &c->loose.kg_m3, NULL);
+    const gb_why *rodded =
+        gb_stated(x, "rodded", NULL, GB_DENSITY, &c->rodded.kg_m3, N_("common practice"));
+    const gb_why *share =
+        gb_fact(x, "loose_share", GB_SHARE, gb_loose_of_rodded().of_one,
+                N_("rodding packs stone by 5 to 10 %: common practice"));
+    return GB_WHY(x, name, GB_DENSITY, gb_loose_stone(c).kg_m3, "loose_share * rodded",
+                  GB_INPUTS(share, rodded));
+}
+
+/* Stone that is not said to be wet or dry. */
+static const gb_why *saturated(gb_explainer *x, const gb_made *m, gb_stuff_in which,
+                               const char *name) {
     bool sand = which == GB_SAND_IN;
-    const char *name = sand ? "sand_moisture" : "stone_moisture";
-    const double *at = sand ? &m->c->sand_moisture.of_one : &m->c->stone_moisture.of_one;
-    if (!isnan(*at))
-        return gb_why_member(x, m, name, GB_SHARE, at);
     return GB_WHY(x, name, GB_SHARE,
                   sand ? m->c->sand_absorption.of_one : m->c->stone_absorption.of_one,
                   sand ? "sand_absorption" : "stone_absorption",
-                  GB_INPUTS(gb_why_absorption_in(x, m, which)), .source = SATURATED);
+                  GB_INPUTS(gb_why_absorption_in(x, m, which)),
+                  .source = N_("not stated: it lies with its pores full and its surface "
+                               "dry"));
+}
+
+const gb_why *gb_why_moisture_in(gb_explainer *x, const gb_made *m, gb_stuff_in which) {
+    bool sand = which == GB_SAND_IN;
+    const double *at = sand ? &m->c->sand_moisture.of_one : &m->c->stone_moisture.of_one;
+    if (!isnan(*at))
+        return gb_why_member(x, m, sand ? "sand_moisture" : "stone_moisture", GB_SHARE,
+                             at);
+    if (!sand)
+        return saturated(x, m, which, "stone_moisture");
+    return gb_fact(x, "sand_moisture", GB_SHARE, gb_delivered_sand(m->c).of_one,
+                   N_("not stated: damp, 5 %, common practice"));
+}
+
+const gb_why *gb_why_trial_moisture_in(gb_explainer *x, const gb_made *m,
+                                       gb_stuff_in which) {
+    bool sand = which == GB_SAND_IN;
+    const gb_concrete *c = m->c;
+    const char *name = sand ? "sand_moisture" : "stone_moisture";
+    const double *then =
+        sand ? &c->trial.sand_moisture.of_one : &c->trial.stone_moisture.of_one;
+    const double *now = sand ? &c->sand_moisture.of_one : &c->stone_moisture.of_one;
+    if (!isnan(*then))
+        return gb_why_member(x, m, name, GB_SHARE, then);
+    return isnan(*now) ? saturated(x, m, which, name)
+                       : gb_why_member(x, m, name, GB_SHARE, now);
 }
 
 /* ---- how they fill the volume ------------------------------------------------------ */

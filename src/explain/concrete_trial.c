@@ -61,7 +61,7 @@ const gb_why *gb_why_relative_yield(gb_explainer *x, const gb_made *m) {
 static double dry_kg(const gb_made *m, gb_stuff_in which) {
     const gb_concrete *c = m->c;
     bool is_sand = which == GB_SAND_IN;
-    gb_share moisture = is_sand ? c->sand_moisture : c->stone_moisture;
+    gb_share moisture = is_sand ? gb_trial_sand_moisture(c) : gb_trial_stone_moisture(c);
     gb_share absorption = is_sand ? c->sand_absorption : c->stone_absorption;
     gb_mass lying = is_sand ? c->trial.sand : c->trial.stone;
     return gb_on_basis(lying, gb_wetness_of(moisture, absorption), GB_AS_DELIVERED,
@@ -74,7 +74,7 @@ static const gb_why *dry(gb_explainer *x, const gb_made *m, gb_stuff_in which) {
     return GB_WHY(x, is_sand ? "dry_sand" : "dry_stone", GB_MASS, dry_kg(m, which),
                   is_sand ? "trial_sand / (1 + sand_moisture)"
                           : "trial_stone / (1 + stone_moisture)",
-                  GB_INPUTS(mass_of(x, m, which), gb_why_moisture_in(x, m, which)));
+                  GB_INPUTS(mass_of(x, m, which), gb_why_trial_moisture_in(x, m, which)));
 }
 
 const gb_why *gb_why_trial_water(gb_explainer *x, const gb_made *m) {
@@ -82,9 +82,10 @@ const gb_why *gb_why_trial_water(gb_explainer *x, const gb_made *m) {
                   "trial_water + dry_stone * (stone_moisture - stone_absorption) + "
                   "dry_sand * (sand_moisture - sand_absorption)",
                   GB_INPUTS(mass_of(x, m, GB_WATER_IN), dry(x, m, GB_STONE_IN),
-                            gb_why_moisture_in(x, m, GB_STONE_IN),
+                            gb_why_trial_moisture_in(x, m, GB_STONE_IN),
                             gb_why_absorption_in(x, m, GB_STONE_IN),
-                            dry(x, m, GB_SAND_IN), gb_why_moisture_in(x, m, GB_SAND_IN),
+                            dry(x, m, GB_SAND_IN),
+                            gb_why_trial_moisture_in(x, m, GB_SAND_IN),
                             gb_why_absorption_in(x, m, GB_SAND_IN)));
 }
 

@@ -73,6 +73,8 @@ const gb_why *gb_why_loose_density(gb_explainer *x, const gb_mixed *mixed,
                                    const gb_material *m, gb_share moisture) {
     static const char ARMY[] =
         N_("moist volume = settled volume * (1 + bulking): US Army EN 5466");
+    if (m->loose_by != NULL)
+        return gb_why_loose_stone(x, m->loose_by, "loose_density");
     if (m->kind != GB_SAND)
         return gb_stated(x, "loose_density", m->name, GB_DENSITY, &m->bulk.kg_m3,
                          gb_text_source(x, &m->source));

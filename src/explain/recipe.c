@@ -57,6 +57,8 @@ const gb_why *gb_why_bag(gb_explainer *x, const gb_mixed *m) {
 }
 
 const gb_why *gb_why_bulk(gb_explainer *x, const gb_material *m) {
+    if (m->loose_by != NULL)
+        return gb_why_loose_stone(x, m->loose_by, "bulk");
     return gb_stated(x, "bulk", m->name, GB_DENSITY, &m->bulk.kg_m3,
                      gb_text_source(x, &m->source));
 }

@@ -73,17 +73,11 @@ static const gb_why *mixer(gb_explainer *x, const gb_about *a) {
 
 static const gb_why *bags_a_batch(gb_explainer *x, const gb_about *a) {
     gb_mixed m = mixed_of(a);
-    double fits = question(a)->mixer.m3 / m.recipe->yield.m3;
-    bool halves = a->way->bags_a_batch >= 0.5;
-    const gb_why *exact =
-        GB_WHY(x, "fits", GB_PLAIN, fits, "mixer / yield",
-               GB_INPUTS(mixer(x, a), gb_why_yield(x, &m)), .of = m.mix->id);
-    const gb_why *part =
-        gb_fact(x, "part", GB_PLAIN, halves ? 0.5 : 0.125,
-                N_("bags are split in halves by eye, in eighths by mass: common "
-                   "practice"));
-    return GB_WHY(x, "bags_a_batch", GB_PLAIN, a->way->bags_a_batch, "down(fits, part)",
-                  GB_INPUTS(exact, part), .of = m.mix->id);
+    const gb_why *most =
+        gb_why_bags_in_mixer(x, &m, question(a)->mixer.m3, a->way->bags_a_batch);
+    return most == NULL ? NULL
+                        : GB_WHY(x, "bags_a_batch", GB_PLAIN, most->value, "bags",
+                                 GB_INPUTS(most), .of = m.mix->id);
 }
 
 static const gb_why *batches(gb_explainer *x, const gb_about *a) {
@@ -246,14 +240,23 @@ static const struct {
     const char *figure;
     const gb_why *(*why)(gb_explainer *x, const gb_about *a);
 } ROWS[] = {
-    {GB_ROW_WAYS_TITLE, "net", net},        {GB_ROW_WAYS_TITLE, "gross", gross},
-    {GB_ROW_WAY_BAGS, "whole", whole},      {GB_ROW_WAY_BAGS, "bag", bag},
-    {GB_ROW_WAY_ORDER, "ordered", ordered}, {GB_ROW_WAY_BATCHES, "batches", batches},
-    {GB_ROW_WAY_MIXING, "mixing", mixing},  {GB_ROW_WAY_CARRIED, "carried", carried},
-    {GB_ROW_WAY_COST, "cost", cost},        {GB_ROW_WAY_LOOSE, "loose", loose},
-    {GB_ROW_WAY_AIR, "air", air},           {GB_ROW_WAY_STRENGTH, "strength", strength},
-    {GB_ROW_WAYS_TIME, "each", each},       {GB_ROW_WAYS_TIME, "mixer", mixer},
-    {GB_ROW_WAYS_READY, "step", step},      {GB_ROW_WAYS_READY, "least", least_load},
+    {GB_ROW_WAYS_TITLE, "net", net},
+    {GB_ROW_WAYS_TITLE_WASTE, "net", net},
+    {GB_ROW_WAYS_TITLE_WASTE, "gross", gross},
+    {GB_ROW_WAY_BAGS, "whole", whole},
+    {GB_ROW_WAY_BAGS, "bag", bag},
+    {GB_ROW_WAY_ORDER, "ordered", ordered},
+    {GB_ROW_WAY_BATCHES, "batches", batches},
+    {GB_ROW_WAY_MIXING, "mixing", mixing},
+    {GB_ROW_WAY_CARRIED, "carried", carried},
+    {GB_ROW_WAY_COST, "cost", cost},
+    {GB_ROW_WAY_LOOSE, "loose", loose},
+    {GB_ROW_WAY_AIR, "air", air},
+    {GB_ROW_WAY_STRENGTH, "strength", strength},
+    {GB_ROW_WAYS_TIME, "each", each},
+    {GB_ROW_WAYS_TIME, "mixer", mixer},
+    {GB_ROW_WAYS_READY, "step", step},
+    {GB_ROW_WAYS_READY, "least", least_load},
 };
 
 bool gb_is_of_ways(gb_row_code row) {

@@ -47,6 +47,12 @@ static const gb_key TRIAL_KEYS[] = {
     TRIAL("cement", cement, GB_MASS, "0.1 lb", "20000 lb", N_("that went in")),
     TRIAL("stone", stone, GB_MASS, "0.1 lb", "40000 lb", N_("as it lay")),
     TRIAL("sand", sand, GB_MASS, "0.1 lb", "40000 lb", N_("as it lay")),
+    TRIAL(
+        "sand_moisture", sand_moisture, GB_SHARE, NULL, "20%",
+        N_("of the trial's sand, all of it, of the dry mass; without it the concrete's")),
+    TRIAL("stone_moisture", stone_moisture, GB_SHARE, NULL, "20%",
+          N_("of the trial's stone, all of it, of the dry mass; without it the "
+             "concrete's")),
     TRIAL("unit_mass", unit_mass, GB_DENSITY, "1 lb/ft3", "400 lb/ft3",
           N_("of the fresh concrete, measured (ASTM C138); or 'full', 'empty', "
              "'measure'")),
@@ -101,7 +107,7 @@ static const gb_key CONCRETE_KEYS[] = {
      .offset = offsetof(gb_concrete, exposures),
      .help = N_("classes of codes that the concrete is held to: its strength, water to "
                 "cement, air and cement stand beside what they ask for")},
-    NUMBER("ratio", ratio, "0.2", "1.2", NULL,
+    NUMBER("ratio", ratio, "0.2", "0.9", NULL,
            N_("water to cement that own trial batches gave for the strength; without it "
               "the table's")),
     OF(gb_concrete, "water", water, GB_DENSITY, "100 lb/yd3", "800 lb/yd3", NULL,
@@ -128,9 +134,13 @@ static const gb_key CONCRETE_KEYS[] = {
     OF(gb_concrete, "rodded", rodded, GB_DENSITY, "20 lb/ft3", "250 lb/ft3", "100 lb/ft3",
        N_("stone dry and rodded (ASTM C29); 100 lb/ft3 is common practice, the yard's "
           "report has it")),
+    OF(gb_concrete, "loose", loose, GB_DENSITY, "20 lb/ft3", "250 lb/ft3", NULL,
+       N_("stone dry and loose, as buckets hold it; without it 0.93 of 'rodded', common "
+          "practice")),
     OF(gb_concrete, "sand_moisture", sand_moisture, GB_SHARE, NULL, "10%", NULL,
-       N_("all of it, of the dry mass, as it was or is delivered; without it saturated "
-          "and surface-dry. In a job the pile's own moisture counts")),
+       N_("all of it, of the dry mass, as it is delivered; without it damp, 5 %. In a "
+          "job "
+          "the pile's own moisture counts")),
     OF(gb_concrete, "stone_moisture", stone_moisture, GB_SHARE, NULL, "20%", NULL,
        N_("all of it, of the dry mass; without it saturated and surface-dry")),
     {.name = "air_dry",

@@ -37,29 +37,64 @@ static void keep_places(gb_places *places, const gb_mix *pattern, const gb_concr
     gb_places_copy(places, c, &mix->concrete, sizeof *c);
 }
 
+bool gb_is_of_delivery(const char *concrete_key) {
+    return strcmp(concrete_key, "sand_moisture") == 0 ||
+           strcmp(concrete_key, "stone_moisture") == 0 ||
+           strcmp(concrete_key, "air_dry") == 0;
+}
+
+/* Makes *mix of a pattern that is mixed likewise. */
+static bool proportion(gb_mix_table *table, gb_reader *reader, const gb_mix *pattern,
+                       const gb_concrete *c, gb_mix *mix) {
+    *mix = *pattern;
+    keep_places(reader->places, pattern, c, mix);
+    mix->file = reader->file;
+    mix->concrete = *c;
+    mix->concrete.at.line = 0;
+    bool good = gb_take_concrete(table, mix, reader);
+    mix->concrete.at.line = 1; /* it was stated, though in no file */
+    return good;
+}
+
+static bool read_whole(const gb_typed *typed, size_t count, gb_system units,
+                       gb_mix_table *table, gb_reader *reader, gb_concrete *c,
+                       gb_mix *mix) {
+    if (!is_typed(typed, count, "table"))
+        c->table = units;
+    for (size_t i = 0; i < count; i++)
+        c->trial.at.line |= strncmp(typed[i].key, "trial_", 6) == 0;
+    const gb_mix *pattern = pattern_of(table, c);
+    if (pattern == NULL || !proportion(table, reader, pattern, c, mix))
+        return false;
+    mix->id = "";
+    mix->at.line = 0;
+    return true;
+}
+
+/* The same concrete, its aggregate as wet as it was typed. */
+static bool read_delivery(const gb_mix *of, gb_mix_table *table, gb_reader *reader,
+                          const gb_concrete *typed_c, gb_mix *mix) {
+    gb_concrete c =
+        gb_delivered_as(&of->concrete, typed_c->sand_moisture, typed_c->stone_moisture);
+    const char *file = of->file;
+    c.air_dry = c.air_dry || typed_c->air_dry;
+    bool good = proportion(table, reader, of, &c, mix);
+    mix->file = file;
+    mix->concrete.at = of->concrete.at;
+    return good;
+}
+
 bool gb_read_concrete(const gb_typed *typed, size_t count, gb_system units,
-                      gb_mix_table *table, gb_arena *arena, gb_diags *diags,
-                      gb_mix *mix) {
+                      const gb_mix *of, gb_mix_table *table, gb_arena *arena,
+                      gb_diags *diags, gb_mix *mix) {
     size_t before = gb_diags_count(diags);
     gb_reader reader = gb_typed_reader("gaugebox concrete", table, arena, diags);
-    gb_concrete c = {0};
-    if (!gb_read_typed(&reader, &GB_CONCRETE_SCHEMA, typed, count, &c) ||
+    gb_concrete *c = gb_arena_take(arena, 1, sizeof *c);
+    diags->no_memory = diags->no_memory || c == NULL;
+    if (c == NULL || !gb_read_typed(&reader, &GB_CONCRETE_SCHEMA, typed, count, c) ||
         gb_diags_count(diags) > before)
         return false;
-    if (!is_typed(typed, count, "table"))
-        c.table = units;
-    for (size_t i = 0; i < count; i++)
-        c.trial.at.line |= strncmp(typed[i].key, "trial_", 6) == 0;
-    const gb_mix *pattern = pattern_of(table, &c);
-    if (pattern == NULL)
-        return false;
-    *mix = *pattern;
-    keep_places(reader.places, pattern, &c, mix);
-    mix->id = "";
-    mix->file = reader.file;
-    mix->at.line = 0;
-    mix->concrete = c;
-    gb_take_concrete(table, mix, &reader);
-    mix->concrete.at.line = 1; /* it was stated, though in no file */
-    return gb_diags_count(diags) == before && !diags->no_memory;
+    bool good = of == NULL ? read_whole(typed, count, units, table, &reader, c, mix)
+                           : read_delivery(of, table, &reader, c, mix);
+    return good && gb_diags_count(diags) == before && !diags->no_memory;
 }

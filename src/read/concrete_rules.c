@@ -3,6 +3,7 @@
 #include "read/diag.h"
 #include "words/words.h"
 
+#include "gaugebox/count.h"
 #include "gaugebox/mix.h"
 
 #include <math.h>
@@ -132,7 +133,7 @@ static void report_sizes(const concrete_reader *r, gb_concrete_fault fault) {
     else if (fault == GB_SIZE_NOT_IN_TABLE)
         REPORT(r,
                "stone of %s at the largest is in no column of the tables; they have %s: "
-               "state the next smaller one that your stone passes",
+               "state the one that is nearest to yours, as 19 mm for stone to 20 mm",
                shown_length(r, c->largest), sizes(r));
     else
         REPORT(r,
@@ -158,18 +159,16 @@ static void report_aggregate(const concrete_reader *r, gb_concrete_fault fault) 
                "an air content of %s is more than is trapped, and no air is entrained; "
                "state air = \"mild\", \"moderate\" or \"severe\", or less of it",
                shown_share(r, c->air_content));
-    else if (fault == GB_SAND_TOO_DRY)
+    else if (fault == GB_AIR_TOO_LITTLE)
         REPORT(r,
-               "sand of %s moisture is drier than its absorption, %s; moisture is all "
-               "water, of the dry mass: check it, wet the pile, or state air_dry = true "
-               "when it is so dry that it drinks",
-               shown_share(r, c->sand_moisture), shown_share(r, c->sand_absorption));
-    else if (fault == GB_STONE_TOO_DRY)
+               "an air content of %s is no more than is trapped, and air is entrained; "
+               "state more of it, or air = \"trapped\"",
+               shown_share(r, c->air_content));
+    else if (fault == GB_LOOSE_OVER_RODDED)
         REPORT(r,
-               "stone of %s moisture is drier than its absorption, %s; moisture is all "
-               "water, of the dry mass: check it, wet the pile, or state air_dry = true "
-               "when it is so dry that it drinks",
-               shown_share(r, c->stone_moisture), shown_share(r, c->stone_absorption));
+               "stone of %s loose and %s rodded is not possible: rodding packs it; check "
+               "which is which",
+               shown_density(r, c->loose.kg_m3), shown_density(r, c->rodded.kg_m3));
     else if (fault == GB_CONCRETE_HEAVY)
         REPORT(r,
                "the concrete would weigh over 2700 kg/m3 (169 lb/ft3) fresh, and these "
@@ -177,6 +176,24 @@ static void report_aggregate(const concrete_reader *r, gb_concrete_fault fault) 
     else
         REPORT(r, "water, cement, stone and air leave no room for sand, less than 5 %% "
                   "of the whole; check the ratio, the fineness and the rodded mass");
+}
+
+static void report_dry(const concrete_reader *r, gb_concrete_fault fault) {
+    const gb_concrete *c = r->c;
+    bool sand = fault == GB_SAND_TOO_DRY;
+    gb_share absorption = sand ? c->sand_absorption : c->stone_absorption;
+    gb_share moisture = sand ? c->sand_moisture : c->stone_moisture;
+    if (!gb_under(moisture.of_one, absorption.of_one))
+        moisture = sand ? c->trial.sand_moisture : c->trial.stone_moisture;
+    REPORT(r,
+           sand
+               ? NF_("sand of %s moisture is drier than its absorption, %s; moisture is "
+                     "all water, of the dry mass: check it, wet the pile, or state "
+                     "air_dry = true when it is so dry that it drinks")
+               : NF_("stone of %s moisture is drier than its absorption, %s; moisture is "
+                     "all water, of the dry mass: check it, wet the pile, or state "
+                     "air_dry = true when it is so dry that it drinks"),
+           shown_share(r, moisture), shown_share(r, absorption));
 }
 
 static void report_trial(const concrete_reader *r, gb_concrete_fault fault) {
@@ -218,9 +235,11 @@ static reporter *const REPORTERS[GB_CONCRETE_FAULTS] = {
     [GB_NO_WATER_CELL] = report_sizes,
     [GB_FINENESS_OUTSIDE] = report_aggregate,
     [GB_RODDED_IMPOSSIBLE] = report_aggregate,
+    [GB_LOOSE_OVER_RODDED] = report_aggregate,
     [GB_AIR_WITHOUT_LEVEL] = report_aggregate,
-    [GB_SAND_TOO_DRY] = report_aggregate,
-    [GB_STONE_TOO_DRY] = report_aggregate,
+    [GB_AIR_TOO_LITTLE] = report_aggregate,
+    [GB_SAND_TOO_DRY] = report_dry,
+    [GB_STONE_TOO_DRY] = report_dry,
     [GB_NO_ROOM_FOR_SAND] = report_aggregate,
     [GB_CONCRETE_HEAVY] = report_aggregate,
     [GB_TRIAL_INCOMPLETE] = report_trial,
@@ -238,6 +257,10 @@ _Static_assert(sizeof REPORTERS / sizeof REPORTERS[0] == GB_CONCRETE_FAULTS,
 void gb_check_concrete(const gb_reader *reader, const gb_concrete *concrete) {
     concrete_reader r = {reader, concrete};
     uint32_t faults = gb_concrete_faults(concrete);
+    bool sulfate = concrete->attack == GB_SULFATE || concrete->attack == GB_SULFATE_THIN;
+    if (concrete->resisting && !sulfate)
+        REPORT(&r, "'resisting' says nothing without sulfate; take it out, or state "
+                   "attack = \"sulfate\"");
     for (gb_concrete_fault f = 0; f < GB_CONCRETE_FAULTS; f++)
         if (faults >> f & 1)
             REPORTERS[f](&r, f);

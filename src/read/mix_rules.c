@@ -36,7 +36,8 @@ static const gb_material *find_material(gb_mix_table *t, const gb_mix *mix,
 static void link_materials(gb_mix_table *t, const gb_mix *mix) {
     for (size_t i = 0; i < mix->part_count; i++) {
         gb_part *part = (gb_part *)&mix->parts[i];
-        if (part->material_name != NULL)
+        /* Parts of a concrete are linked already, to stone of its own. */
+        if (part->material_name != NULL && !gb_is_proportioned(mix))
             part->material = find_material(t, mix, part->material_name, part->at.line);
     }
     for (size_t i = 0; i < mix->addition_count; i++) {
@@ -175,10 +176,15 @@ static void refuse_beside(gb_mix_table *t, const gb_mix *mix) {
     static const char *const KEYS[] = {"parts", "label", "water", "air", "largest"};
     for (size_t i = 0; i < sizeof KEYS / sizeof KEYS[0]; i++)
         if (states(mix, KEYS[i]))
-            gb_report(t->diags, mix->file, mix->at.line,
-                      "mix '%s' has a concrete and '%s' too, which follows from the "
-                      "concrete; take one out",
-                      mix->name, KEYS[i]);
+            gb_report(
+                t->diags, mix->file, mix->at.line,
+                states(mix, "concrete")
+                    ? NF_("mix '%s' has a concrete and '%s' too, which follows from "
+                          "the concrete; take one out")
+                    : NF_("mix '%s' takes a concrete from the mix that it is like, "
+                          "and states '%s' too, which follows from the concrete; "
+                          "take that out, or be like another mix"),
+                mix->name, KEYS[i]);
 }
 
 static const gb_material *link_kind(gb_mix_table *t, const gb_mix *mix, const char *name,
@@ -205,9 +211,15 @@ bool gb_take_concrete(gb_mix_table *t, gb_mix *mix, const gb_reader *reader) {
         return false;
     gb_check_concrete(reader, &mix->concrete);
     gb_part *parts = gb_arena_take(t->arena, 3, sizeof *parts);
-    t->diags->no_memory = t->diags->no_memory || parts == NULL;
-    if (parts == NULL || gb_diags_count(t->diags) > faults)
+    gb_material *stone = gb_arena_take(t->arena, 1, sizeof *stone);
+    t->diags->no_memory = t->diags->no_memory || parts == NULL || stone == NULL;
+    if (parts == NULL || stone == NULL || gb_diags_count(t->diags) > faults)
         return false;
+    /* The stone of this concrete: it fills a bucket as its own rodded mass has it. */
+    *stone = *mix->concrete.stone_material;
+    stone->bulk = gb_loose_stone(&mix->concrete);
+    stone->loose_by = &mix->concrete;
+    mix->concrete.stone_material = stone;
     if (gb_mix_of_concrete(mix, parts) == GB_OK)
         return true;
     gb_report(t->diags, reader->file, mix->concrete.at.line,
@@ -220,6 +232,9 @@ void gb_check_mix(gb_mix_table *t, gb_mix *mix) {
     size_t faults = gb_diags_count(t->diags);
     if (gb_is_proportioned(mix)) {
         refuse_beside(t, mix);
+        /* What is wrong with a concrete is told where it is stated. */
+        if (!states(mix, "concrete") && gb_concrete_faults(&mix->concrete) != 0)
+            return;
         gb_reader reader = gb_table_reader(t, mix->file);
         if (!gb_take_concrete(t, mix, &reader) || gb_diags_count(t->diags) > faults)
             return;

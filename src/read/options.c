@@ -83,19 +83,18 @@ static found key_named(const gb_schema *schema, const char *name) {
     }
 }
 
-/* Words with commas between them. */
+/* Words with commas between them, spaces and brackets around them as in a file. */
 static bool add_words(config_setting_t *to, const gb_key *key, const char *text) {
     config_setting_t *list = config_setting_add(to, key->name, CONFIG_TYPE_ARRAY);
     char word[GB_LONGEST];
-    while (list != NULL && *text != '\0') {
-        size_t n = strcspn(text, ",");
+    while (list != NULL && *(text += strspn(text, " []\",")) != '\0') {
+        size_t n = strcspn(text, " []\",");
         size_t kept = n < sizeof word ? n : sizeof word - 1;
         memcpy(word, text, kept);
         word[kept] = '\0';
         if (config_setting_set_string_elem(list, -1, word) == NULL)
             return false;
         text += n;
-        text += *text == ',';
     }
     return list != NULL;
 }

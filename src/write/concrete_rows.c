@@ -13,8 +13,12 @@ static void add_air_level(gb_builder *b, const gb_concrete *c) {
         [GB_AIR_MILD] = GB_ROW_AIR_MILD,
         [GB_AIR_MODERATE] = GB_ROW_AIR_MODERATE,
         [GB_AIR_SEVERE] = GB_ROW_AIR_SEVERE};
+    bool frost = c->attack == GB_FROST || c->attack == GB_FROST_THIN;
     if (!gb_is_entrained(c)) {
-        GB_ADD_BARE(b, ASKED_TRAPPED);
+        if (frost)
+            GB_ADD_BARE(b, ASKED_FROST);
+        else
+            GB_ADD_BARE(b, ASKED_TRAPPED);
         return;
     }
     GB_ADD(b, ASKED_AIR,
@@ -30,6 +34,10 @@ void gb_add_asked(gb_builder *b, const gb_concrete *c) {
         GB_ADD(b, ASKED_RATIO, gb_num("ratio", GB_SHOW_NUMBER, c->ratio));
     GB_ADD(b, ASKED_SLUMP, gb_num("slump", GB_SHOW_LENGTH, c->slump.m),
            gb_num("largest", GB_SHOW_LENGTH, c->largest.m));
+    if (c->trial.at.line != 0)
+        GB_ADD_BARE(b, ASKED_TRIED);
+    else
+        GB_ADD_BARE(b, ASKED_UNTRIED);
     add_air_level(b, c);
 }
 
@@ -46,7 +54,7 @@ typedef struct aggregate {
 static aggregate sand_of(const gb_concrete_question *q) {
     const gb_concrete *c = &q->asked.mix->concrete;
     return (aggregate){c->sand_material, q->parts.sand,
-                       gb_wetness_of(c->sand_moisture, c->sand_absorption),
+                       gb_wetness_of(gb_delivered_sand(c), c->sand_absorption),
                        q->parts.sand_volume};
 }
 

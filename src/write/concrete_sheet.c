@@ -47,7 +47,8 @@ static void add_usual_slump(gb_builder *b, const gb_concrete *c) {
 /* ---- step by step ------------------------------------------------------------------ */
 
 static void add_average(gb_builder *b, const gb_concrete *c, gb_pressure average) {
-    if (isnan(c->strength.pa))
+    /* A stated ratio goes before what an average would ask for. */
+    if (isnan(c->strength.pa) || !isnan(c->ratio))
         return;
     if (!isnan(c->average.pa))
         GB_ADD(b, DESIGN_AVERAGE_STATED, strength("average", average));
@@ -71,7 +72,9 @@ static void add_water_of_table(gb_builder *b, const gb_concrete *c,
                in_wet("table", p->table_water), in_wet("saved", (gb_density){saved}));
     else
         GB_ADD(b, DESIGN_WATER, in_wet("water", p->parts.water));
-    if (isnan(c->air_content.of_one))
+    if (!gb_is_entrained(c) && isnan(c->air_content.of_one))
+        GB_ADD(b, DESIGN_AIR_TRAPPED, share("air", p->parts.air));
+    else if (isnan(c->air_content.of_one))
         GB_ADD(b, DESIGN_AIR, share("air", p->parts.air));
     else
         GB_ADD(b, DESIGN_AIR_STATED, share("air", p->parts.air));
@@ -120,6 +123,8 @@ static gb_figure change(gb_density by) {
 static void add_changes(gb_builder *b, const gb_concrete_question *q) {
     const gb_concrete *c = &q->asked.mix->concrete;
     const gb_trial_result *t = &q->trial;
+    if (isnan(c->trial.slump.m))
+        GB_ADD_BARE(b, TRIAL_NO_SLUMP);
     if (fabs(t->for_slump.kg_m3) > 0)
         GB_ADD(b, TRIAL_SLUMP, change(t->for_slump),
                gb_num("slump", GB_SHOW_LENGTH, c->trial.slump.m),
@@ -127,6 +132,11 @@ static void add_changes(gb_builder *b, const gb_concrete_question *q) {
     if (fabs(t->for_air.kg_m3) > 0)
         GB_ADD(b, TRIAL_FOR_AIR, change(t->for_air), share("air", t->air),
                share("wanted", q->design.parts.air));
+    gb_share tolerance = gb_air_tolerance();
+    double off = fabs(c->trial.air.of_one - q->design.parts.air.of_one);
+    if (gb_is_entrained(c) && gb_over(off, tolerance.of_one))
+        GB_ADD(b, TRIAL_AIR_OFF, share("air", c->trial.air),
+               share("wanted", q->design.parts.air), share("tolerance", tolerance));
 }
 
 static void add_trial(gb_builder *b, const gb_concrete_question *q) {

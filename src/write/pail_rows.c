@@ -43,6 +43,9 @@ static bool is_deep(const gb_job *job, gb_mass usual) {
     return isnan(up.m) || !gb_under(up.m / LEAST_M, 1.0);
 }
 
+/* Less than a mark of a wide pail. */
+static const double TIGHT_KG = 0.2;
+
 void gb_add_batch_marks(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
                         double bags) {
     gb_water_row row = {0};
@@ -57,7 +60,10 @@ void gb_add_batch_marks(gb_builder *b, const gb_job *job, const gb_mix_plan *p,
     b->about.water = GB_FIRST_WATER;
     gb_figure first = mark_fig(b, "first", volume_of(row.first), GB_DOWN);
     b->about.water = GB_USUAL_WATER;
-    gb_figure usual = mark_fig(b, "usual", volume_of(row.usual), GB_NEAREST);
+    /* Rounded to the nearest, it could stand over never past where both are alike. */
+    bool tight = row.most.kg - row.usual.kg < TIGHT_KG;
+    gb_figure usual =
+        mark_fig(b, "usual", volume_of(row.usual), tight ? GB_DOWN : GB_NEAREST);
     b->about.water = GB_MOST_WATER;
     gb_figure most = mark_fig(b, "most", volume_of(row.most), GB_DOWN);
     GB_ADD(b, PAIL_MARKS, first, usual, most);

@@ -9,7 +9,7 @@ static gb_figure cost(const gb_ways_question *q, const gb_way *w) {
 /* How much of what: bags, or the order to the plant. */
 static gb_row amount_of(gb_builder *b, const gb_way *w) {
     if (w->mix == NULL)
-        return GB_MAKE(b, WAY_ORDER, gb_num("ordered", GB_SHOW_PACK, w->ordered.m3));
+        return GB_MAKE(b, WAY_ORDER, gb_num("ordered", GB_SHOW_BULK, w->ordered.m3));
     return GB_MAKE(b, WAY_BAGS, gb_num("whole", GB_SHOW_COUNT, (double)w->whole),
                    gb_num("bag", GB_SHOW_MASS, w->recipe.bag.kg));
 }
@@ -89,13 +89,25 @@ static gb_row strength_of(gb_builder *b, const gb_way *w) {
     return GB_MAKE(b, WAY_STRENGTH, gb_num("strength", GB_SHOW_PRESSURE, pa));
 }
 
-static void add_holds(gb_builder *b, const gb_way *w, bool first) {
+/* Held against what is asked for: the first of all ways. */
+static gb_row short_of(gb_builder *b, const gb_way *w, const gb_way *asked) {
+    static const gb_row_code CODES[GB_SHORTS] = {
+        [GB_SHORT_OF_NOTHING] = GB_ROW_SHORT_NOTHING,
+        [GB_SHORT_OF_AIR] = GB_ROW_SHORT_AIR,
+        [GB_SHORT_OF_STRENGTH] = GB_ROW_SHORT_STRENGTH,
+        [GB_SHORT_OF_BOTH] = GB_ROW_SHORT_BOTH,
+        [GB_SHORT_NOT_KNOWN] = GB_ROW_SHORT_ASK};
+    return gb_make_row(b, CODES[gb_way_is_short(w, asked->mix)], NULL, 0);
+}
+
+static void add_holds(gb_builder *b, const gb_way *w, const gb_way *asked) {
     b->about.way = w;
-    GB_ADD(b, WAY_HOLDS, gb_row_fig(b, "way", name_of(b, w, first)),
+    GB_ADD(b, WAY_HOLDS, gb_row_fig(b, "way", name_of(b, w, w == asked)),
            gb_row_fig(b, "sand", loose_of(b, w, GB_SAND)),
            gb_row_fig(b, "stone", loose_of(b, w, GB_COARSE)),
            gb_row_fig(b, "air", air_of(b, w)),
-           gb_row_fig(b, "strength", strength_of(b, w)));
+           gb_row_fig(b, "strength", strength_of(b, w)),
+           gb_row_fig(b, "short", short_of(b, w, asked)));
 }
 
 static void add_notes(gb_builder *b, const gb_concrete_question *q) {
@@ -103,8 +115,8 @@ static void add_notes(gb_builder *b, const gb_concrete_question *q) {
     gb_crew crew = {.mixing = {GB_NONE}};
     GB_ADD(b, WAYS_TIME, gb_num("each", GB_SHOW_DURATION, gb_mixing_time(&crew).s),
            gb_num("mixer", GB_SHOW_VOLUME, a->mixer.m3));
-    GB_ADD(b, WAYS_READY, gb_num("step", GB_SHOW_PACK, gb_ready_step(a->system).m3),
-           gb_num("least", GB_SHOW_PACK, gb_short_load(a->system).m3));
+    GB_ADD(b, WAYS_READY, gb_num("step", GB_SHOW_BULK, gb_ready_step(a->system).m3),
+           gb_num("least", GB_SHOW_BULK, gb_short_load(a->system).m3));
     if (a->book != NULL)
         GB_ADD(b, WAYS_PRICES, gb_txt("currency", a->book->currency),
                gb_txt("file", a->book->file));
@@ -114,8 +126,12 @@ static void add_notes(gb_builder *b, const gb_concrete_question *q) {
 void gb_add_ways(gb_builder *b, const gb_concrete_question *q) {
     const gb_ways_question *a = &q->ways;
     b->about.question = NULL;
-    GB_ADD(b, WAYS_TITLE, gb_num("net", GB_SHOW_VOLUME, a->net.m3),
-           gb_num("gross", GB_SHOW_VOLUME, q->way_list[0].gross.m3));
+    gb_figure net = gb_num("net", GB_SHOW_VOLUME, a->net.m3);
+    if (a->waste.of_one > 0)
+        GB_ADD(b, WAYS_TITLE_WASTE, net,
+               gb_num("gross", GB_SHOW_VOLUME, q->way_list[0].gross.m3));
+    else
+        GB_ADD(b, WAYS_TITLE, net);
     if (a->book == NULL)
         GB_ADD_BARE(b, WAYS_HEAD);
     else
@@ -124,7 +140,7 @@ void gb_add_ways(gb_builder *b, const gb_concrete_question *q) {
         add_way(b, a, &q->way_list[i], i == 0);
     GB_ADD_BARE(b, WAYS_HOLD_HEAD);
     for (size_t i = 0; i < q->way_count; i++)
-        add_holds(b, &q->way_list[i], i == 0);
+        add_holds(b, &q->way_list[i], &q->way_list[0]);
     add_notes(b, q);
     b->about.way = NULL;
     gb_end_block(b);
