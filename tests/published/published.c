@@ -301,12 +301,15 @@ static double stated_in(gb_kind kind, const char *unit, double number) {
 static gb_concrete nothing_asked(gb_system table) {
     const gb_mass none = {NAN};
     return (gb_concrete){.table = table,
+                         .loose = {NAN},
                          .deviation = {NAN},
                          .air_content = {NAN},
                          .trial = {.water = none,
                                    .cement = none,
                                    .stone = none,
                                    .sand = none,
+                                   .stone_moisture = {NAN},
+                                   .sand_moisture = {NAN},
                                    .unit_mass = {NAN},
                                    .full = none,
                                    .empty = none,

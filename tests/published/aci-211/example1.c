@@ -135,7 +135,9 @@ Test(published_aci_211_example_1, moisture) {
 /* ---- the trial batch --------------------------------------------------------------- */
 
 static gb_trial trial_of(double water, double cement, double stone, double sand) {
-    return (gb_trial){.water = {pub_si(GB_MASS, "lb", water)},
+    return (gb_trial){.sand_moisture = {NAN},
+                      .stone_moisture = {NAN},
+                      .water = {pub_si(GB_MASS, "lb", water)},
                       .cement = {pub_si(GB_MASS, "lb", cement)},
                       .stone = {pub_si(GB_MASS, "lb", stone)},
                       .sand = {pub_si(GB_MASS, "lb", sand)},

@@ -76,6 +76,8 @@ static const struct row {
     {"voids 25.1 %", FIELD(rodded.kg_m3), 2650 * 0.749, 0},
     {"voids 59.9 %", FIELD(rodded.kg_m3), 2650 * 0.401, 0},
     {"voids 60.1 %", FIELD(rodded.kg_m3), 2650 * 0.399, BIT(GB_RODDED_IMPOSSIBLE)},
+    {"loose over rodded", FIELD(loose.kg_m3), 1601, BIT(GB_LOOSE_OVER_RODDED)},
+    {"loose as rodded", FIELD(loose.kg_m3), 1600, 0},
     {"stone gravity 0", FIELD(stone_gravity), 0, BIT(GB_RODDED_IMPOSSIBLE)},
     {"stone gravity below 0", FIELD(stone_gravity), -2.65, BIT(GB_RODDED_IMPOSSIBLE)},
     {"stone gravity infinity", FIELD(stone_gravity), INFINITY, BIT(GB_RODDED_IMPOSSIBLE)},
@@ -179,6 +181,15 @@ Test(concrete_faults, strength) {
     check("30 MPa", &c, 0);
     c.air = GB_AIR_MILD;
     check("30 MPa with air", &c, BIT(GB_STRENGTH_HIGH));
+}
+
+Test(concrete_faults, air_that_is_entrained) {
+    gb_concrete c = specified(20);
+    c.air = GB_AIR_SEVERE;
+    c.air_content.of_one = 0.02;
+    check("2 %, as trapped", &c, BIT(GB_AIR_TOO_LITTLE));
+    c.air_content.of_one = 0.021;
+    check("2.1 %", &c, 0);
 }
 
 Test(concrete_faults, average_of_a_strength) {
@@ -386,13 +397,27 @@ Test(concrete_faults, trial_light_and_heavy) {
     check("2699 kg/m3", &c, 0);
 }
 
+/* The trial's own moisture goes before the concrete's. */
+Test(concrete_faults, moisture_of_a_trial) {
+    gb_concrete c = ask_usual(GB_METRIC);
+    c.sand_absorption.of_one = 0.01;
+    c.trial.sand_moisture.of_one = 0.005;
+    check("of no trial", &c, 0);
+    gb_proportions p = {0};
+    c = tried(&p);
+    c.sand_absorption.of_one = 0.01;
+    c.sand_moisture.of_one = 0.05;
+    c.trial.sand_moisture.of_one = 0.005;
+    check("drier than it absorbs", &c, BIT(GB_SAND_TOO_DRY));
+}
+
 /* ---- every bit --------------------------------------------------------------------- */
 
 /* Each fault but those of the other tests above has a row that raises it alone. */
 Test(concrete_faults, every_fault_has_a_row_of_its_own) {
     uint32_t alone = BIT(GB_NO_WATER_CELL) | BIT(GB_TESTS_ALONE) | BIT(GB_TRIAL_MEASURE) |
                      BIT(GB_AVERAGE_UNDER) | BIT(GB_CONCRETE_HEAVY) |
-                     BIT(GB_TRIAL_LIGHT) | BIT(GB_TRIAL_HEAVY);
+                     BIT(GB_AIR_TOO_LITTLE) | BIT(GB_TRIAL_LIGHT) | BIT(GB_TRIAL_HEAVY);
     const struct row *tables[] = {ROWS, TRIALS};
     const size_t counts[] = {COUNT(ROWS), COUNT(TRIALS)};
     for (size_t t = 0; t < COUNT(tables); t++)

@@ -1,0 +1,19 @@
+# A job's own concrete, with the pile of that job: its trial stays what it was.
+cp -r "$EXAMPLES/orchard-shed" shed
+"$GAUGEBOX" concrete own/frost --job shed/job.cfg | sed -n '/^The trial/,/^1 yd3/p'
+"$GAUGEBOX" concrete own/frost --job shed/job.cfg --sand-moisture 3% |
+    sed -n '/^NEXT/,/^1 yd3/p'
+"$GAUGEBOX" concrete proportioned/steps-air --sand-moisture 2% --stone-moisture 0.5% |
+    sed -n '/^in 1 yd3/,/^1 yd3/p'
+"$GAUGEBOX" concrete own/thaw --job shed/job.cfg
+echo "status $?"
+"$GAUGEBOX" concrete --strength "3000 psi" --job shed/job.cfg 2>&1 | sed -n 1p
+"$GAUGEBOX" concrete own/frost --job none.cfg
+echo "status $?"
+# Air that did not come, frost without air, and classes with spaces between them.
+"$GAUGEBOX" concrete --strength "3500 psi" --air severe --attack frost --trial-water "6.7 lb" \
+    --trial-cement "20.6 lb" --trial-stone "46.6 lb" --trial-sand "33.4 lb" \
+    --trial-unit-mass "146 lb/ft3" --trial-air 2% | grep -A 4 "^NEXT\|^CAUTION"
+"$GAUGEBOX" concrete --strength "2500 psi" --attack frost | grep -A 2 "^CAUTION"
+"$GAUGEBOX" concrete --strength "3500 psi" --air severe --exposure "[ irc-severe, en-206-xf1 ]" |
+    grep -A 5 "^exposure"
