@@ -201,7 +201,7 @@ typedef enum gb_caution_code {
     GB_C_DEPTH_SPREAD,   /* measured depths differ by more than the bed can tell */
     GB_C_BY_HAND,        /* many bags, and mixed in a barrow */
     GB_C_NO_PACE,        /* no pace: the working life was not checked */
-    GB_C_SAND_DRINKS,     /* the pile is drier than what its sand absorbs */
+    GB_C_SAND_DRINKS,    /* the pile is drier than what its sand absorbs */
     GB_C_SAND_TOO_WET,   /* the pile brings more water than the mix may hold */
     GB_C_BUCKET_HEAVY,   /* a level bucket weighs more than one person should lift */
     GB_C_SHOVELS_DIFFER, /* the counts of the shovel's calibration */

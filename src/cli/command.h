@@ -97,5 +97,10 @@ bool gb_run_buy(gb_run *run, const gb_plan *plans, size_t count,
 /* Parses a quantity of an option, or ends the program with a usage fault. */
 double gb_option_quantity(struct argp_state *state, const char *option, gb_kind kind,
                           const char *text);
+/* The same of a volume, from a tenth of a litre to `most_m3`; and of --waste, 100 % at
+   the most. */
+double gb_option_volume(struct argp_state *state, const char *option, const char *text,
+                        double most_m3);
+double gb_option_waste(struct argp_state *state, const char *text);
 
 #endif

@@ -36,19 +36,9 @@ static const struct argp_option OPTIONS[] = {
     {"prices", KEY_PRICES, N_("FILE"), 0, N_("a price book, for what each way costs"), 0},
     {0}};
 
-static const double LEAST_M3 = 0.0001; /* a tenth of a litre */
 static const double MOST_MIXER_M3 = 10;
 static const double MOST_MAKE_M3 = 300;
 static const double MOST_BUCKET_M3 = 0.06;
-
-static double volume_of(struct argp_state *state, const char *option, const char *arg,
-                        double most) {
-    double m3 = gb_option_quantity(state, option, GB_VOLUME, arg);
-    if (m3 < LEAST_M3 || m3 > most)
-        argp_error(state, gb_tr("%s '%.*s' is out of bounds; write 0.1 L to %d L"),
-                   option, gb_cut(arg, 60), arg, (int)(most * 1000));
-    return m3;
-}
 
 static void check_question(struct argp_state *state, const input *in) {
     if (in->id == NULL && in->keyed.count == 0)
@@ -76,21 +66,16 @@ static void check_ways(struct argp_state *state, const input *in) {
 static error_t parse_own(int key, char *arg, struct argp_state *state, input *in) {
     switch (key) {
     case KEY_MIXER:
-        in->mixer_m3 = volume_of(state, "--mixer", arg, MOST_MIXER_M3);
+        in->mixer_m3 = gb_option_volume(state, "--mixer", arg, MOST_MIXER_M3);
         return 0;
     case KEY_BUCKET:
-        in->bucket_m3 = volume_of(state, "--bucket", arg, MOST_BUCKET_M3);
+        in->bucket_m3 = gb_option_volume(state, "--bucket", arg, MOST_BUCKET_M3);
         return 0;
     case KEY_MAKE:
-        in->make_m3 = volume_of(state, "--make", arg, MOST_MAKE_M3);
+        in->make_m3 = gb_option_volume(state, "--make", arg, MOST_MAKE_M3);
         return 0;
     case KEY_WASTE:
-        in->waste = gb_option_quantity(state, "--waste", GB_SHARE, arg);
-        if (in->waste > 1.0)
-            argp_error(state,
-                       gb_tr("--waste '%.*s' is out of bounds; write a share of at most "
-                             "100%%, such as 10%%"),
-                       gb_cut(arg, 60), arg);
+        in->waste = gb_option_waste(state, arg);
         return 0;
     case KEY_PRICES:
         in->prices = arg;

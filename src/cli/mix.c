@@ -46,13 +46,6 @@ static const double MOST_BUCKET_M3 = 0.06;
 static const double MOST_AREA_M2 = 10000;
 static const double MOST_DEPTH_M = 3;
 
-static void check_bounds(struct argp_state *state, const char *option, const char *arg,
-                         double m3, double most) {
-    if (m3 < LEAST_M3 || m3 > most)
-        argp_error(state, gb_tr("%s '%.*s' is out of bounds; write 0.1 L to %d L"),
-                   option, gb_cut(arg, 60), arg, (int)(most * 1000));
-}
-
 /* An area, or length by width as a mason has it. */
 static double parse_area(struct argp_state *state, const char *arg) {
     gb_length length = {0};
@@ -125,8 +118,7 @@ static void check_question(struct argp_state *state, const input *in) {
 static error_t parse_option(int key, char *arg, struct argp_state *state, input *in) {
     switch (key) {
     case KEY_MAKE:
-        in->make_m3 = gb_option_quantity(state, "--make", GB_VOLUME, arg);
-        check_bounds(state, "--make", arg, in->make_m3, MOST_MAKE_M3);
+        in->make_m3 = gb_option_volume(state, "--make", arg, MOST_MAKE_M3);
         return 0;
     case KEY_BAGS:
         in->bags = parse_bags(state, arg);
@@ -138,19 +130,13 @@ static error_t parse_option(int key, char *arg, struct argp_state *state, input 
         in->depth_m = gb_option_quantity(state, "--depth", GB_LENGTH, arg);
         return 0;
     case KEY_WASTE:
-        in->waste = gb_option_quantity(state, "--waste", GB_SHARE, arg);
-        if (in->waste > 1.0)
-            argp_error(state,
-                       gb_tr("--waste '%.*s' is out of bounds; write a share of at most "
-                             "100%%, such as 10%%"),
-                       gb_cut(arg, 60), arg);
+        in->waste = gb_option_waste(state, arg);
         return 0;
     case KEY_FOR:
         in->uses |= parse_use(state, arg);
         return 0;
     case KEY_BUCKET:
-        in->bucket_m3 = gb_option_quantity(state, "--bucket", GB_VOLUME, arg);
-        check_bounds(state, "--bucket", arg, in->bucket_m3, MOST_BUCKET_M3);
+        in->bucket_m3 = gb_option_volume(state, "--bucket", arg, MOST_BUCKET_M3);
         return 0;
     default:
         return ARGP_ERR_UNKNOWN;

@@ -108,6 +108,26 @@ double gb_option_quantity(struct argp_state *state, const char *option, gb_kind 
     return value;
 }
 
+double gb_option_volume(struct argp_state *state, const char *option, const char *text,
+                        double most_m3) {
+    static const double LEAST_M3 = 0.0001;
+    double m3 = gb_option_quantity(state, option, GB_VOLUME, text);
+    if (m3 < LEAST_M3 || m3 > most_m3)
+        argp_error(state, gb_tr("%s '%.*s' is out of bounds; write 0.1 L to %d L"),
+                   option, gb_cut(text, 60), text, (int)(most_m3 * 1000));
+    return m3;
+}
+
+double gb_option_waste(struct argp_state *state, const char *text) {
+    double waste = gb_option_quantity(state, "--waste", GB_SHARE, text);
+    if (waste > 1.0)
+        argp_error(state,
+                   gb_tr("--waste '%.*s' is out of bounds; write a share of at most "
+                         "100%%, such as 10%%"),
+                   gb_cut(text, 60), text);
+    return waste;
+}
+
 gb_share gb_option_sure(struct argp_state *state, const char *arg) {
     static const char *const WORDS[] = {"50", "80", "90", "95", "99"};
     static const double SHARES[] = {0.50, 0.80, 0.90, 0.95, 0.99};

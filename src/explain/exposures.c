@@ -82,16 +82,16 @@ const gb_why *gb_why_exposed_limit(gb_explainer *x, const gb_about *a) {
 /* ---- classes beside a concrete ----------------------------------------------------- */
 
 static const struct {
-    gb_row_code row;
     const char *figure;
+    gb_row_code row;
     gb_exposure_limit of;
 } CELLS[] = {
-    {GB_ROW_ASKS_STRENGTH, "strength", GB_ASKS_STRENGTH},
-    {GB_ROW_ASKS_RATIO, "ratio", GB_ASKS_RATIO},
-    {GB_ROW_ASKS_AIR, "least", GB_ASKS_AIR_LEAST},
-    {GB_ROW_ASKS_AIR, "most", GB_ASKS_AIR_MOST},
-    {GB_ROW_ASKS_AIR_LEAST, "least", GB_ASKS_AIR_LEAST},
-    {GB_ROW_ASKS_CEMENT, "cement", GB_ASKS_CEMENT},
+    {"strength", GB_ROW_ASKS_STRENGTH, GB_ASKS_STRENGTH},
+    {"ratio", GB_ROW_ASKS_RATIO, GB_ASKS_RATIO},
+    {"least", GB_ROW_ASKS_AIR, GB_ASKS_AIR_LEAST},
+    {"most", GB_ROW_ASKS_AIR, GB_ASKS_AIR_MOST},
+    {"least", GB_ROW_ASKS_AIR_LEAST, GB_ASKS_AIR_LEAST},
+    {"cement", GB_ROW_ASKS_CEMENT, GB_ASKS_CEMENT},
 };
 
 bool gb_is_of_exposures(gb_row_code row) {

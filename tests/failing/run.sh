@@ -70,6 +70,10 @@ for variable in FAIL_ALLOCATION FAIL_WRITE; do
     try_all "$variable" steps --rise 49in --tread 14in --count 7 --slab 2in --format json
     try_all "$variable" mix
     try_all "$variable" mix bed/stiff-1-4 --make 3ft3
+    try_all "$variable" concrete --strength 3000psi --air severe --exposure irc-severe \
+        --make 8ft3 --mixer 4ft3 --prices prices.cfg
+    try_all "$variable" concrete --average 3500psi --trial-water 7lb --trial-cement 14.5lb \
+        --trial-stone 58.6lb --trial-sand 43.5lb --trial-unit-mass 149lb/ft3 --explain
     try_all "$variable" check job.cfg
     try_all "$variable" check job.cfg --format json
     try_all "$variable" keys mixes
