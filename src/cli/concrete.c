@@ -119,11 +119,10 @@ static bool fill_mixer(gb_run *run, const input *in, gb_concrete_question *q) {
     q->asked.bags = gb_bags_in_mixer(&q->asked.recipe, q->mixer);
     if (q->asked.bags > 0)
         return true;
-    (void)fprintf(stderr,
-                  gb_tr("gaugebox concrete: error: an eighth of a bag makes %.1f L, and "
-                        "the mixer takes %.1f L; take a larger one, or leave --mixer "
-                        "out\n"),
-                  q->asked.recipe.yield.m3 * 125.0, in->mixer_m3 * 1000.0);
+    (void)fputs(
+        gb_tr("gaugebox concrete: error: the mixer takes less than an eighth of a "
+              "bag makes; take a larger one, or leave --mixer out\n"),
+        stderr);
     run->told = GB_EXIT_FAULT;
     return false;
 }
@@ -182,7 +181,7 @@ static gb_status answer(gb_run *run, const input *in, const gb_mix *mix) {
         return GB_OK; /* told, or in the run */
     if (!isnan(in->make_m3))
         status = compare(run, in, &q, style.system);
-    if (status == GB_OVERFLOW || status == GB_NOT_POSITIVE)
+    if (q.ways.book != NULL && (status == GB_OVERFLOW || status == GB_NOT_POSITIVE))
         gb_report_prices(status, &book, &run->diags);
     if (status == GB_OK && !gb_diags_any(&run->diags))
         status = gb_concrete_sheet(&q, style, &run->arena, &sheet);

@@ -4,8 +4,16 @@
 
 /* ---- what is asked for ------------------------------------------------------------- */
 
-static gb_figure strength(const char *name, gb_pressure p) {
-    return gb_num(name, GB_SHOW_PRESSURE, p.pa);
+gb_figure gb_strength_fig(const char *name, gb_pressure strength) {
+    return gb_num(name, GB_SHOW_PRESSURE, strength.pa);
+}
+
+gb_figure gb_in_concrete_fig(const char *name, double kg_m3) {
+    return gb_num(name, GB_SHOW_IN_WET, kg_m3);
+}
+
+gb_figure gb_share_fig(const char *name, gb_share share) {
+    return gb_num(name, GB_SHOW_SHARE, share.of_one);
 }
 
 static void add_air_level(gb_builder *b, const gb_concrete *c) {
@@ -27,9 +35,9 @@ static void add_air_level(gb_builder *b, const gb_concrete *c) {
 
 void gb_add_asked(gb_builder *b, const gb_concrete *c) {
     if (!isnan(c->strength.pa))
-        GB_ADD(b, ASKED_STRENGTH, strength("strength", c->strength));
+        GB_ADD(b, ASKED_STRENGTH, gb_strength_fig("strength", c->strength));
     else if (!isnan(c->average.pa))
-        GB_ADD(b, ASKED_AVERAGE, strength("average", c->average));
+        GB_ADD(b, ASKED_AVERAGE, gb_strength_fig("average", c->average));
     else
         GB_ADD(b, ASKED_RATIO, gb_num("ratio", GB_SHOW_NUMBER, c->ratio));
     GB_ADD(b, ASKED_SLUMP, gb_num("slump", GB_SHOW_LENGTH, c->slump.m),
@@ -79,21 +87,15 @@ static double water_to_add(const gb_concrete_question *q) {
     return q->parts.water.kg_m3 - free_water(&sand) - free_water(&stone);
 }
 
-static gb_figure in_wet(const char *name, double kg_m3) {
-    return gb_num(name, GB_SHOW_IN_WET, kg_m3);
-}
-
-static gb_figure share(double of_one) {
-    return gb_num("share", GB_SHOW_SHARE, of_one);
-}
-
 /* ---- on every basis ---------------------------------------------------------------- */
 
 static void add_aggregate(gb_builder *b, const aggregate *a, size_t part) {
     b->about.part = part;
     GB_ADD(b, CONCRETE_PART, gb_words_fig(b, "material", &a->material->title),
-           in_wet("dry", a->dry.kg_m3), in_wet("saturated", on(a, GB_SATURATED)),
-           in_wet("delivered", on(a, GB_AS_DELIVERED)), share(a->volume.of_one));
+           gb_in_concrete_fig("dry", a->dry.kg_m3),
+           gb_in_concrete_fig("saturated", on(a, GB_SATURATED)),
+           gb_in_concrete_fig("delivered", on(a, GB_AS_DELIVERED)),
+           gb_share_fig("share", a->volume));
 }
 
 static void add_bases(gb_builder *b, const gb_concrete_question *q) {
@@ -106,17 +108,21 @@ static void add_bases(gb_builder *b, const gb_concrete_question *q) {
     GB_ADD(b, CONCRETE_HEAD,
            gb_num("volume", GB_SHOW_PACK, gb_compared_volume(b->style.system).m3));
     GB_ADD(b, CONCRETE_CEMENT, gb_words_fig(b, "material", &cement->title),
-           in_wet("dry", p->cement.kg_m3), in_wet("saturated", p->cement.kg_m3),
-           in_wet("delivered", p->cement.kg_m3), share(p->cement_volume.of_one));
+           gb_in_concrete_fig("dry", p->cement.kg_m3),
+           gb_in_concrete_fig("saturated", p->cement.kg_m3),
+           gb_in_concrete_fig("delivered", p->cement.kg_m3),
+           gb_share_fig("share", p->cement_volume));
     add_aggregate(b, &sand, 1);
     add_aggregate(b, &stone, 2);
-    GB_ADD(b, CONCRETE_WATER, in_wet("saturated", p->water.kg_m3),
-           in_wet("delivered", water_to_add(q)), share(p->water_volume.of_one));
-    GB_ADD(b, CONCRETE_AIR, share(p->air.of_one));
-    GB_ADD(b, CONCRETE_SUM, in_wet("saturated", p->fresh.kg_m3),
-           in_wet("delivered", delivered),
-           share(p->cement_volume.of_one + p->sand_volume.of_one +
-                 p->stone_volume.of_one + p->water_volume.of_one + p->air.of_one));
+    GB_ADD(b, CONCRETE_WATER, gb_in_concrete_fig("saturated", p->water.kg_m3),
+           gb_in_concrete_fig("delivered", water_to_add(q)),
+           gb_share_fig("share", p->water_volume));
+    GB_ADD(b, CONCRETE_AIR, gb_share_fig("share", p->air));
+    GB_ADD(b, CONCRETE_SUM, gb_in_concrete_fig("saturated", p->fresh.kg_m3),
+           gb_in_concrete_fig("delivered", delivered),
+           gb_num("share", GB_SHOW_SHARE,
+                  p->cement_volume.of_one + p->sand_volume.of_one +
+                      p->stone_volume.of_one + p->water_volume.of_one + p->air.of_one));
     GB_ADD(b, CONCRETE_BASES, gb_num("sand", GB_SHOW_SHARE, sand.wetness.moisture.of_one),
            gb_num("stone", GB_SHOW_SHARE, stone.wetness.moisture.of_one));
 }

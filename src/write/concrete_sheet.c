@@ -5,18 +5,6 @@
 
 #include <math.h>
 
-static gb_figure in_wet(const char *name, gb_density mass) {
-    return gb_num(name, GB_SHOW_IN_WET, mass.kg_m3);
-}
-
-static gb_figure strength(const char *name, gb_pressure p) {
-    return gb_num(name, GB_SHOW_PRESSURE, p.pa);
-}
-
-static gb_figure share(const char *name, gb_share s) {
-    return gb_num(name, GB_SHOW_SHARE, s.of_one);
-}
-
 static gb_figure ratio(const char *name, double value) {
     return gb_num(name, GB_SHOW_NUMBER, value);
 }
@@ -51,14 +39,15 @@ static void add_average(gb_builder *b, const gb_concrete *c, gb_pressure average
     if (isnan(c->strength.pa) || !isnan(c->ratio))
         return;
     if (!isnan(c->average.pa))
-        GB_ADD(b, DESIGN_AVERAGE_STATED, strength("average", average));
+        GB_ADD(b, DESIGN_AVERAGE_STATED, gb_strength_fig("average", average));
     else if (isnan(c->deviation.pa))
-        GB_ADD(b, DESIGN_AVERAGE, strength("average", average),
-               strength("strength", c->strength),
-               strength("more", (gb_pressure){average.pa - c->strength.pa}));
+        GB_ADD(b, DESIGN_AVERAGE, gb_strength_fig("average", average),
+               gb_strength_fig("strength", c->strength),
+               gb_strength_fig("more", (gb_pressure){average.pa - c->strength.pa}));
     else
-        GB_ADD(b, DESIGN_AVERAGE_TESTS, strength("average", average),
-               strength("strength", c->strength), strength("deviation", c->deviation),
+        GB_ADD(b, DESIGN_AVERAGE_TESTS, gb_strength_fig("average", average),
+               gb_strength_fig("strength", c->strength),
+               gb_strength_fig("deviation", c->deviation),
                gb_num("tests", GB_SHOW_COUNT, (double)c->tests));
 }
 
@@ -66,18 +55,19 @@ static void add_water_of_table(gb_builder *b, const gb_concrete *c,
                                const gb_proportions *p) {
     double saved = gb_shape_saving(c->table, c->shape).kg_m3;
     if (!isnan(c->water.kg_m3))
-        GB_ADD(b, DESIGN_WATER_STATED, in_wet("water", p->parts.water));
+        GB_ADD(b, DESIGN_WATER_STATED, gb_in_concrete_fig("water", p->parts.water.kg_m3));
     else if (saved > 0)
-        GB_ADD(b, DESIGN_WATER_SHAPE, in_wet("water", p->parts.water),
-               in_wet("table", p->table_water), in_wet("saved", (gb_density){saved}));
+        GB_ADD(b, DESIGN_WATER_SHAPE, gb_in_concrete_fig("water", p->parts.water.kg_m3),
+               gb_in_concrete_fig("table", p->table_water.kg_m3),
+               gb_in_concrete_fig("saved", saved));
     else
-        GB_ADD(b, DESIGN_WATER, in_wet("water", p->parts.water));
+        GB_ADD(b, DESIGN_WATER, gb_in_concrete_fig("water", p->parts.water.kg_m3));
     if (!gb_is_entrained(c) && isnan(c->air_content.of_one))
-        GB_ADD(b, DESIGN_AIR_TRAPPED, share("air", p->parts.air));
+        GB_ADD(b, DESIGN_AIR_TRAPPED, gb_share_fig("air", p->parts.air));
     else if (isnan(c->air_content.of_one))
-        GB_ADD(b, DESIGN_AIR, share("air", p->parts.air));
+        GB_ADD(b, DESIGN_AIR, gb_share_fig("air", p->parts.air));
     else
-        GB_ADD(b, DESIGN_AIR_STATED, share("air", p->parts.air));
+        GB_ADD(b, DESIGN_AIR_STATED, gb_share_fig("air", p->parts.air));
 }
 
 static void add_ratio(gb_builder *b, const gb_concrete *c, const gb_proportions *p) {
@@ -100,22 +90,23 @@ static void add_steps(gb_builder *b, const gb_concrete_question *q) {
     add_average(b, c, p->average);
     add_water_of_table(b, c, p);
     add_ratio(b, c, p);
-    GB_ADD(b, DESIGN_CEMENT, in_wet("cement", p->parts.cement));
-    GB_ADD(b, DESIGN_STONE, share("share", p->coarse_share),
+    GB_ADD(b, DESIGN_CEMENT, gb_in_concrete_fig("cement", p->parts.cement.kg_m3));
+    GB_ADD(b, DESIGN_STONE, gb_share_fig("share", p->coarse_share),
            gb_num("rodded", GB_SHOW_DENSITY, c->rodded.kg_m3),
            gb_num("fineness", GB_SHOW_NUMBER, c->fineness),
-           in_wet("stone", p->parts.stone));
-    GB_ADD(b, DESIGN_SAND, share("share", p->parts.sand_volume),
-           in_wet("sand", p->parts.sand));
-    GB_ADD(b, DESIGN_MASS, in_wet("fresh", p->parts.fresh),
-           in_wet("first", p->first_mass), in_wet("sand", p->sand_by_mass));
+           gb_in_concrete_fig("stone", p->parts.stone.kg_m3));
+    GB_ADD(b, DESIGN_SAND, gb_share_fig("share", p->parts.sand_volume),
+           gb_in_concrete_fig("sand", p->parts.sand.kg_m3));
+    GB_ADD(b, DESIGN_MASS, gb_in_concrete_fig("fresh", p->parts.fresh.kg_m3),
+           gb_in_concrete_fig("first", p->first_mass.kg_m3),
+           gb_in_concrete_fig("sand", p->sand_by_mass.kg_m3));
     gb_end_block(b);
 }
 
 /* ---- the trial --------------------------------------------------------------------- */
 
 static gb_figure change(gb_density by) {
-    gb_figure f = in_wet("change", by);
+    gb_figure f = gb_in_concrete_fig("change", by.kg_m3);
     f.with_sign = true;
     return f;
 }
@@ -130,13 +121,14 @@ static void add_changes(gb_builder *b, const gb_concrete_question *q) {
                gb_num("slump", GB_SHOW_LENGTH, c->trial.slump.m),
                gb_num("wanted", GB_SHOW_LENGTH, c->slump.m));
     if (fabs(t->for_air.kg_m3) > 0)
-        GB_ADD(b, TRIAL_FOR_AIR, change(t->for_air), share("air", t->air),
-               share("wanted", q->design.parts.air));
+        GB_ADD(b, TRIAL_FOR_AIR, change(t->for_air), gb_share_fig("air", t->air),
+               gb_share_fig("wanted", q->design.parts.air));
     gb_share tolerance = gb_air_tolerance();
     double off = fabs(c->trial.air.of_one - q->design.parts.air.of_one);
     if (gb_is_entrained(c) && gb_over(off, tolerance.of_one))
-        GB_ADD(b, TRIAL_AIR_OFF, share("air", c->trial.air),
-               share("wanted", q->design.parts.air), share("tolerance", tolerance));
+        GB_ADD(b, TRIAL_AIR_OFF, gb_share_fig("air", c->trial.air),
+               gb_share_fig("wanted", q->design.parts.air),
+               gb_share_fig("tolerance", tolerance));
 }
 
 static void add_trial(gb_builder *b, const gb_concrete_question *q) {
@@ -146,19 +138,21 @@ static void add_trial(gb_builder *b, const gb_concrete_question *q) {
            gb_num("unit", GB_SHOW_DENSITY, t->unit_mass.kg_m3),
            gb_num("volume", GB_SHOW_VOLUME_FINE, t->yield.m3),
            ratio("relative", t->relative_yield));
-    GB_ADD(b, TRIAL_CEMENT, in_wet("cement", t->cement_content));
+    GB_ADD(b, TRIAL_CEMENT, gb_in_concrete_fig("cement", t->cement_content.kg_m3));
     if (isnan(q->asked.mix->concrete.trial.air.of_one))
-        GB_ADD(b, TRIAL_AIR, share("air", t->gravimetric_air));
+        GB_ADD(b, TRIAL_AIR, gb_share_fig("air", t->gravimetric_air));
     else
-        GB_ADD(b, TRIAL_AIR_METER, share("meter", t->air),
-               share("air", t->gravimetric_air));
-    GB_ADD(b, TRIAL_WATER, in_wet("used", t->water_used),
+        GB_ADD(b, TRIAL_AIR_METER, gb_share_fig("meter", t->air),
+               gb_share_fig("air", t->gravimetric_air));
+    GB_ADD(b, TRIAL_WATER, gb_in_concrete_fig("used", t->water_used.kg_m3),
            gb_num("water", GB_SHOW_MASS, t->mixing_water.kg),
            ratio("ratio", t->ratio_used));
     add_changes(b, q);
-    GB_ADD(b, TRIAL_NEXT, in_wet("water", t->next.water),
-           in_wet("cement", t->next.cement), in_wet("stone", t->next.stone),
-           in_wet("sand", t->next.sand), in_wet("by_mass", t->next_sand_by_mass));
+    GB_ADD(b, TRIAL_NEXT, gb_in_concrete_fig("water", t->next.water.kg_m3),
+           gb_in_concrete_fig("cement", t->next.cement.kg_m3),
+           gb_in_concrete_fig("stone", t->next.stone.kg_m3),
+           gb_in_concrete_fig("sand", t->next.sand.kg_m3),
+           gb_in_concrete_fig("by_mass", t->next_sand_by_mass.kg_m3));
     GB_ADD_BARE(b, TRIAL_BELOW);
     gb_end_block(b);
 }
