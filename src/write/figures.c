@@ -185,7 +185,8 @@ static void show_mortar_rate(const gb_figure *f, gb_system system, gb_text *to) 
 
 static void show_whole_temp(const gb_figure *f, gb_system system, gb_text *to) {
     const char *unit = system == GB_US ? "F" : "C";
-    add(to, in_unit(GB_TEMP, unit, f->value), 0, system == GB_US ? " F" : " C");
+    add(to, gb_round(in_unit(GB_TEMP, unit, f->value), 1.0, f->rounding), 0,
+        system == GB_US ? " F" : " C");
 }
 
 static void show_degrees(const gb_figure *f, gb_system system, gb_text *to) {

@@ -13,6 +13,11 @@ static gb_figure about(const char *name, gb_temp t) {
     return gb_num(name, GB_SHOW_TEMP_WHOLE, t.c);
 }
 
+/* What something has to be warmed to: rounded down it would not do. */
+static gb_figure at_least(const char *name, gb_temp value) {
+    return gb_num_up(name, GB_SHOW_TEMP_WHOLE, value.c);
+}
+
 static void add_as_is(gb_builder *b, const gb_temperatures *t, const gb_warmth *w) {
     if (!w->comes_out)
         GB_ADD_BARE(b, WARMTH_NONE);
@@ -36,7 +41,7 @@ static gb_temp hotter_of(const gb_temperatures *t) {
 
 static void add_sand(gb_builder *b, const gb_temperatures *t, const gb_warmth *w) {
     gb_figure wanted = temp("wanted", t->wanted);
-    gb_figure needed = about("needed", w->needed);
+    gb_figure needed = at_least("needed", w->needed);
     gb_figure water = temp("water", w->water);
     if (isnan(w->sand.c)) {
         if (!isnan(w->reached.c))
@@ -48,10 +53,10 @@ static void add_sand(gb_builder *b, const gb_temperatures *t, const gb_warmth *w
     if (t->frozen && !(w->sand.c > 0))
         GB_ADD(b, WARMTH_THAW, wanted, needed, water);
     else if (isnan(w->reached.c))
-        GB_ADD(b, WARMTH_SAND_ALONE, wanted, about("sand", w->sand), water);
+        GB_ADD(b, WARMTH_SAND_ALONE, wanted, at_least("sand", w->sand), water);
     else
         GB_ADD(b, WARMTH_SAND, wanted, needed, water, about("reached", w->reached),
-               about("sand", w->sand));
+               at_least("sand", w->sand));
     if (w->sand.c > gb_hottest_aggregate().c)
         GB_ADD(b, WARMTH_SAND_MOST, temp("limit", gb_hottest_aggregate()),
                gb_txt("source", gb_tr(N_("TM 5-852-4"))));
