@@ -71,6 +71,29 @@ static void ask(fuzz_run *run, const gb_mix *mix, double wanted, gb_system syste
     fuzz_explanation(run, &sheet);
 }
 
+/* The concrete of a mix, by the bag and with the ways to a footing beside it. */
+static void ask_concrete(fuzz_run *run, const gb_mix *mix, gb_system system) {
+    gb_sheet sheet;
+    gb_concrete_question q;
+    if (!gb_is_proportioned(mix))
+        return;
+    fuzz_expect(gb_ask_concrete(mix, system, &q) == GB_OK,
+                "a good concrete without an answer");
+    gb_way way;
+    q.ways = (gb_ways_question){.net = {1},
+                                .mixer = {0.1},
+                                .moisture = gb_delivered_sand(&mix->concrete),
+                                .system = system};
+    fuzz_expect(gb_make_way(mix, &q.ways, &run->arena, &way) == GB_OK, "a way");
+    q.way_list = &way;
+    q.way_count = 1;
+    fuzz_expect(gb_concrete_sheet(&q, (gb_style){system, "en", true}, &run->arena,
+                                  &sheet) == GB_OK,
+                "sheet of a concrete");
+    fuzz_sheet(run, &sheet);
+    fuzz_explanation(run, &sheet);
+}
+
 int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t count) {
     fuzz_run run;
     const gb_mix *const *mixes = NULL;
@@ -88,6 +111,7 @@ int LLVMFuzzerTestOneInput(const uint8_t *bytes, size_t count) {
         for (size_t i = 0; i < mix_count; i++) {
             ask(&run, mixes[i], GB_NONE, GB_US);
             ask(&run, mixes[i], 0.1, GB_METRIC);
+            ask_concrete(&run, mixes[i], i % 2 == 0 ? GB_US : GB_METRIC);
         }
         try_job(&run, mixes, mix_count);
     }
