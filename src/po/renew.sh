@@ -30,6 +30,7 @@ extract "$work/words.pot" --files-from="$work/sources" \
     --keyword=gb_tr_count:1,2 --flag=gb_tr_count:1:c-format --flag=gb_tr_count:2:c-format \
     --keyword=gb_report:4 --flag=gb_report:4:c-format \
     --keyword=GB_REFUSE:2 --flag=GB_REFUSE:2:c-format \
+    --keyword=REPORT:2 --flag=REPORT:2:c-format \
     --flag=gb_add_format:2:c-format --flag=argp_error:2:c-format \
     --flag=fprintf:2:c-format include/gaugebox/rows.def
 {
