@@ -224,16 +224,17 @@ typedef enum gb_concrete_fault {
     GB_AIR_TOO_LITTLE,    /* air is entrained, and no more stated than is trapped */
     GB_SAND_TOO_DRY,      /* below its absorption, and not said to be */
     GB_STONE_TOO_DRY,
-    GB_NO_ROOM_FOR_SAND, /* cement, water, stone and air fill it, or all but 5 % */
-    GB_CONCRETE_HEAVY,   /* over 2700 kg/m3 fresh: a procedure of its own */
-    GB_TRIAL_INCOMPLETE, /* a mass is missing, or both ways to the unit mass are */
-    GB_TRIAL_TWICE,      /* unit mass, and a measure too */
-    GB_TRIAL_MEASURE,    /* the full measure is no heavier than the empty one */
-    GB_TRIAL_LIGHT,      /* under 1200 kg/m3 */
-    GB_TRIAL_HEAVY,      /* over 2700 kg/m3 */
-    GB_TRIAL_OVERFULL,   /* heavier than its parts are without any air, by over 2 % */
-    GB_TRIAL_HOLLOW,     /* over 15 % of air by mass */
-    GB_TRIAL_DRY,        /* all water of it is less than a quarter of its cement */
+    GB_AGGREGATE_TOO_WET, /* as it is stated to be delivered it brings all of the water */
+    GB_NO_ROOM_FOR_SAND,  /* cement, water, stone and air fill it, or all but 5 % */
+    GB_CONCRETE_HEAVY,    /* over 2700 kg/m3 fresh: a procedure of its own */
+    GB_TRIAL_INCOMPLETE,  /* a mass is missing, or both ways to the unit mass are */
+    GB_TRIAL_TWICE,       /* unit mass, and a measure too */
+    GB_TRIAL_MEASURE,     /* the full measure is no heavier than the empty one */
+    GB_TRIAL_LIGHT,       /* under 1200 kg/m3 */
+    GB_TRIAL_HEAVY,       /* over 2700 kg/m3 */
+    GB_TRIAL_OVERFULL,    /* heavier than its parts are without any air, by over 2 % */
+    GB_TRIAL_HOLLOW,      /* over 15 % of air by mass */
+    GB_TRIAL_DRY,         /* all water of it is less than a quarter of its cement */
     GB_CONCRETE_FAULTS
 } gb_concrete_fault;
 uint32_t gb_concrete_faults(const gb_concrete *c);
@@ -277,6 +278,9 @@ gb_status gb_proportion(const gb_concrete *c, gb_density water,
 /* How far a measured air may lie from the one that is asked for: 1.5 %. Source: ACI 318,
    from memory. */
 gb_share gb_air_tolerance(void);
+/* How far air by a meter and by the masses of a trial may lie apart: one point, common
+   practice. */
+gb_share gb_air_apart(void);
 
 /* How wet its aggregate was: as the trial states, else as the concrete does. */
 gb_share gb_trial_stone_moisture(const gb_concrete *c);

@@ -28,7 +28,8 @@ typedef enum gb_material_kind {
     GB_POLYMER,
     GB_RETARDER,
     GB_ANTIFREEZE,
-    GB_CHLORIDE
+    GB_CHLORIDE,
+    GB_AIR_ENTRAINER
 } gb_material_kind;
 
 /* True for what is added to a mix; false for what it is made of. */
@@ -48,6 +49,7 @@ typedef struct gb_material {
     gb_words title;
     gb_material_kind kind;
     gb_masonry_type masonry; /* of a cement */
+    bool entrains;           /* of a cement: type IA and the like */
     gb_density bulk;      /* of the loose volume it is gauged by; for sand the DRY mass in
                              a volume of loose sand (ASTM C270: 80 lb in 1 ft3) ...; of
                              a liquid its density */
@@ -282,6 +284,9 @@ gb_status gb_mix_of_concrete(gb_mix *mix, gb_part *parts) GB_MUST_USE;
 gb_mass gb_wet_mass(const gb_recipe *recipe);
 
 bool gb_holds_stone(const gb_mix *mix);
+
+/* True when its cement entrains air, or an addition does. */
+bool gb_entrains_air(const gb_mix *mix);
 
 /* True when its parts are proportioned for a strength. */
 bool gb_is_proportioned(const gb_mix *mix);

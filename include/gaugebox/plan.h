@@ -200,6 +200,8 @@ typedef enum gb_caution_code {
     GB_C_BED_THICK,
     GB_C_DEPTH_SPREAD,   /* measured depths differ by more than the bed can tell */
     GB_C_BY_HAND,        /* many bags, and mixed in a barrow */
+    GB_C_AIR_BY_HAND,    /* entrained air, and mixed in a barrow */
+    GB_C_AIR_BY_NOTHING, /* entrained air, and nothing in the mix that entrains it */
     GB_C_NO_PACE,        /* no pace: the working life was not checked */
     GB_C_SAND_DRINKS,    /* the pile is drier than what its sand absorbs */
     GB_C_SAND_TOO_WET,   /* the pile brings more water than the mix may hold */

@@ -49,6 +49,7 @@ typedef enum gb_short {
     GB_SHORT_OF_AIR,
     GB_SHORT_OF_STRENGTH,
     GB_SHORT_OF_BOTH,
+    GB_SHORT_OF_AIR_NOT_KNOWN, /* of air, and its strength is not known */
     GB_SHORT_NOT_KNOWN,
     GB_SHORTS
 } gb_short;

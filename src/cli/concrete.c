@@ -19,8 +19,8 @@ typedef struct input {
 
 static const struct argp_option OPTIONS[] = {
     {"mixer", KEY_MIXER, N_("VOLUME"), 0,
-     N_("one batch of a mixer that takes so much wet concrete, as 4ft3; without it one "
-        "bag"),
+     N_("one batch of a mixer that takes so much wet concrete, as 4ft3 (a drum sold as 7 "
+        "ft3 takes about that); without it one bag, or the job's mixer"),
      0},
     {"bucket", KEY_BUCKET, N_("VOLUME"), 0,
      N_("level bucket to its line; without it 1/2 ft3, in metric units 12 L"), 0},
@@ -31,7 +31,8 @@ static const struct argp_option OPTIONS[] = {
      0},
     {"waste", KEY_WASTE, N_("SHARE"), 0, N_("extra on --make, as 5%"), 0},
     {"job", KEY_JOB, N_("FILE"), 0,
-     N_("MIX is one of this job's own, as own/frost; its sand is as wet as the job says"),
+     N_("MIX is one of this job's own, as own/frost; units, pile, bucket, mixer and the "
+        "site's exposure are the job's"),
      0},
     {"prices", KEY_PRICES, N_("FILE"), 0, N_("a price book, for what each way costs"), 0},
     {0}};
@@ -58,7 +59,7 @@ static void check_question(struct argp_state *state, const input *in) {
 static void check_ways(struct argp_state *state, const input *in) {
     if (isnan(in->make_m3) && (in->waste > 0 || in->prices != NULL))
         argp_error(state, gb_tr("--waste and --prices go with --make"));
-    if (!isnan(in->make_m3) && isnan(in->mixer_m3))
+    if (!isnan(in->make_m3) && isnan(in->mixer_m3) && in->job == NULL)
         argp_error(state, gb_tr("--make compares batches: say what the mixer takes, as "
                                 "--mixer 4ft3"));
 }
@@ -168,8 +169,21 @@ static bool read_book(gb_run *run, const input *in, gb_price_book *book,
     return true;
 }
 
-static gb_status answer(gb_run *run, const input *in, const gb_mix *mix) {
-    gb_style style = gb_run_style(&in->common, mix->concrete.table);
+/* What a job says of it goes for what was not typed: its bucket, and the first of its
+   mixers that is kept for slabs. */
+static void take_job(const gb_job *job, input *in) {
+    size_t count = 0;
+    const gb_mixer *mixers = gb_mixers_of(&job->crew, &count);
+    if (isnan(in->bucket_m3) && job->gauge.by == GB_BY_BUCKET)
+        in->bucket_m3 = gb_job_measure(job).m3;
+    for (size_t i = 0; isnan(in->mixer_m3) && i < count; i++)
+        if (mixers[i].fills == 0 || mixers[i].fills & (1u << GB_SLAB))
+            in->mixer_m3 = gb_usable(&mixers[i]).m3;
+}
+
+static gb_status answer(gb_run *run, const input *in, gb_system units,
+                        const gb_mix *mix) {
+    gb_style style = gb_run_style(&in->common, units);
     gb_concrete_question q;
     gb_price_book book;
     gb_sheet sheet;
@@ -230,6 +244,8 @@ static const gb_mix *with_pile(gb_run *run, const gb_mix *of, const gb_job *job)
     gb_places_copy(&run->places, of, mix, sizeof *mix);
     mix->concrete =
         gb_delivered_as(&of->concrete, gb_job_moisture(job), (gb_share){GB_NONE});
+    mix->concrete.exposures |= job->site.exposures;
+    mix->concrete.air_dry = true; /* a dry pile is cautioned, as the job's sheet does */
     gb_places_copy(&run->places,
                    isnan(job->sand.moisture.of_one) ? (const void *)&job->sand.state
                                                     : (const void *)&job->sand.moisture,
@@ -281,7 +297,11 @@ static int run_concrete(int argc, char **argv) {
         return GB_EXIT_IO;
     gb_job job;
     const gb_mix *mix = asked_mix(&run, &in, &job);
-    gb_status status = mix == NULL ? GB_OK : answer(&run, &in, mix);
+    bool of_job = mix != NULL && in.id != NULL && in.job != NULL;
+    if (of_job)
+        take_job(&job, &in);
+    gb_system units = of_job ? job.units : mix != NULL ? mix->concrete.table : GB_US;
+    gb_status status = mix == NULL ? GB_OK : answer(&run, &in, units, mix);
     bool usage = in.keyed.count > 0 && only_typed_faults(&run);
     int result = gb_run_end(&run, &in.common, status);
     return usage && result == GB_EXIT_FAULT ? GB_EXIT_USAGE : result;

@@ -206,7 +206,7 @@ int gb_run_status(const gb_run *run) {
     return run->diags.io || run->diags.no_memory ? GB_EXIT_IO : GB_EXIT_FAULT;
 }
 
-static int end_status(gb_run *run, const gb_common *common) {
+static int end_status(gb_run *run, const gb_common *common, gb_status status) {
     if (gb_diags_any(&run->diags)) {
         gb_text faults;
         gb_text_init(&faults, &run->arena);
@@ -218,6 +218,13 @@ static int end_status(gb_run *run, const gb_common *common) {
     }
     if (run->told != GB_EXIT_DONE)
         return run->told;
+    if (status != GB_OK) {
+        (void)fputs(
+            gb_tr("gaugebox: nothing comes of these figures, and no fault of theirs "
+                  "was found; this is a fault of the program\n"),
+            stderr);
+        return GB_EXIT_IO;
+    }
     bool written = gb_write_out(common->output, gb_text_get(&run->out), run->out.length);
     return written ? GB_EXIT_DONE : GB_EXIT_IO;
 }
@@ -225,7 +232,7 @@ static int end_status(gb_run *run, const gb_common *common) {
 int gb_run_end(gb_run *run, const gb_common *common, gb_status status) {
     if (status == GB_NO_MEMORY || run->out.failed || run->arena.spent)
         run->diags.no_memory = true;
-    int result = end_status(run, common);
+    int result = end_status(run, common, status);
     gb_arena_release(&run->arena);
     return result;
 }

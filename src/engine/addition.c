@@ -38,3 +38,13 @@ gb_share gb_water_replaced(const gb_mix *mix) {
             all.of_one += mix->additions[i].replaces.of_one;
     return all;
 }
+
+bool gb_entrains_air(const gb_mix *mix) {
+    for (size_t i = 0; i < mix->part_count; i++)
+        if (mix->parts[i].material->entrains)
+            return true;
+    for (size_t i = 0; i < mix->addition_count; i++)
+        if (mix->additions[i].material->kind == GB_AIR_ENTRAINER)
+            return true;
+    return false;
+}

@@ -34,6 +34,8 @@ static const struct {
     [GB_C_BED_THICK] = {GB_CAUTION, GB_LENGTH, PRACTICE},
     [GB_C_DEPTH_SPREAD] = {GB_CAUTION, GB_SHARE, PRACTICE},
     [GB_C_BY_HAND] = {GB_NOTE, GB_KINDS, PRACTICE},
+    [GB_C_AIR_BY_HAND] = {GB_STOP, GB_KINDS, PRACTICE},
+    [GB_C_AIR_BY_NOTHING] = {GB_CAUTION, GB_KINDS, PRACTICE},
     [GB_C_NO_PACE] = {GB_NOTE, GB_KINDS, PRACTICE},
     [GB_C_SAND_DRINKS] = {GB_CAUTION, GB_SHARE, PRACTICE},
     [GB_C_SAND_TOO_WET] = {GB_STOP, GB_SHARE, PRACTICE},
@@ -268,6 +270,18 @@ static void hand_caution(const gb_mix_plan *mix, gb_caution_list *to) {
         gb_add_caution(to, GB_C_BY_HAND, whole, gb_most_by_hand());
 }
 
+/* Air that is asked for and will not come. */
+static void air_cautions(const gb_mix_plan *mix, gb_caution_list *to) {
+    const gb_mix *m = mix->need.mix;
+    bool by_hand =
+        mix->batching.batch_count > 0 && mix->batching.mixer->kind == GB_BARROW;
+    bool asked = gb_is_proportioned(m) && gb_is_entrained(&m->concrete);
+    if (by_hand && (asked || gb_entrains_air(m)))
+        gb_add_caution(to, GB_C_AIR_BY_HAND, GB_NONE, GB_NONE);
+    if (asked && !gb_entrains_air(m))
+        gb_add_caution(to, GB_C_AIR_BY_NOTHING, GB_NONE, GB_NONE);
+}
+
 /* What is lifted, and how well a shovel is known. */
 static void gauge_cautions(const gb_job *job, const gb_mix_plan *mix,
                            gb_caution_list *to) {
@@ -361,6 +375,7 @@ void gb_plan_cautions(const gb_job *job, const gb_mix_plan *mix, gb_caution_list
     if (mix->is_slurry)
         return;
     hand_caution(mix, to);
+    air_cautions(mix, to);
     gauge_cautions(job, mix, to);
     if (b->batch_count == 0)
         no_batch_caution(mix, to);

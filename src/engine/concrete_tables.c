@@ -97,6 +97,10 @@ gb_share gb_air_tolerance(void) {
     return (gb_share){0.015};
 }
 
+gb_share gb_air_apart(void) {
+    return (gb_share){0.01};
+}
+
 gb_density gb_shape_saving(gb_system table, gb_shape_of_stone shape) {
     static const double SAVED[SYSTEMS][GB_SHAPES_OF_STONE] = {
         [GB_US] = {[GB_SUBANGULAR] = 20, [GB_SOME_CRUSHED] = 35, [GB_ROUNDED] = 45},

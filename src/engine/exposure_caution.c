@@ -20,13 +20,14 @@ bool gb_is_of_exposure(gb_caution_code code) {
     return code >= GB_C_EXPOSED_WEAK && code <= GB_C_EXPOSED_UNKNOWN;
 }
 
-/* Its own classes go before the site's; those of the site are meant for concrete, not for
-   the grout in block. */
+/* A layer's own classes go before the site's; those of the site are meant for concrete,
+   not for the grout in block. A mix that states classes is held to them everywhere. */
 static unsigned exposures_of(const gb_job *job, const gb_mix_plan *mix,
                              const gb_layer *layer) {
+    unsigned of_mix = mix->need.mix->concrete.exposures;
     if (layer->exposures != 0)
-        return layer->exposures;
-    return mix->stuff == GB_AS_GROUT ? 0 : job->site.exposures;
+        return layer->exposures | of_mix;
+    return (mix->stuff == GB_AS_GROUT ? 0 : job->site.exposures) | of_mix;
 }
 
 static bool is_walked_on(const gb_take *take) {

@@ -1,6 +1,7 @@
 #include "engine/proportion.h"
 #include "engine/fresh.h"
 #include "gaugebox/mix.h"
+#include "gaugebox/moisture.h"
 
 #include "gaugebox/count.h"
 
@@ -246,6 +247,19 @@ static bool is_heavy(const gb_concrete *c, const gb_parts_of_concrete *p) {
     return is_sound(c, p) && gb_over(kg_m3, GB_HEAVIEST_FRESH);
 }
 
+/* Of what is stated of the aggregate; what is not stated brings none. */
+static double free_water(const gb_concrete *c, const gb_parts_of_concrete *p) {
+    gb_wetness sand = gb_wetness_of(c->sand_moisture, c->sand_absorption);
+    gb_wetness stone = gb_wetness_of(c->stone_moisture, c->stone_absorption);
+    return gb_free_water((gb_mass){p->sand.kg_m3}, sand).kg +
+           gb_free_water((gb_mass){p->stone.kg_m3}, stone).kg;
+}
+
+bool gb_is_mixable(const gb_concrete *c, const gb_parts_of_concrete *parts) {
+    return is_sound(c, parts) && parts->sand_volume.of_one >= LEAST_SAND &&
+           !is_heavy(c, parts);
+}
+
 uint32_t gb_design_faults(const gb_concrete *c) {
     uint32_t faults =
         strength_faults(c) | moisture_faults(c) | aggregate_faults(c) | water_faults(c);
@@ -255,8 +269,11 @@ uint32_t gb_design_faults(const gb_concrete *c) {
     (void)gb_slump_band(c->slump, &p.band);
     (void)gb_nominal_size(c->largest, &p.size);
     proportion(c, (gb_density){GB_WATER_KG_M3}, &p);
+    bool too_wet =
+        is_sound(c, &p.parts) && !(free_water(c, &p.parts) < p.parts.water.kg_m3);
     return gb_when(!(p.parts.sand_volume.of_one >= LEAST_SAND), GB_NO_ROOM_FOR_SAND) |
-           gb_when(is_heavy(c, &p.parts), GB_CONCRETE_HEAVY);
+           gb_when(is_heavy(c, &p.parts), GB_CONCRETE_HEAVY) |
+           gb_when(too_wet, GB_AGGREGATE_TOO_WET);
 }
 
 gb_status gb_proportion(const gb_concrete *c, gb_density water, gb_proportions *p) {

@@ -173,7 +173,7 @@ gb_status gb_judge_trial(const gb_concrete *c, const gb_proportions *p, gb_densi
     gb_trial_result result = {0};
     measure(c, p, &m, water, &result);
     adjust(c, p, &m, water, &result);
-    if (!(result.next.sand_volume.of_one > 0) || !(result.next.water.kg_m3 > 0))
+    if (!gb_is_mixable(c, &result.next))
         return GB_IMPOSSIBLE;
     *t = result;
     return GB_OK;

@@ -120,12 +120,14 @@ gb_short gb_way_is_short(const gb_way *way, const gb_mix *asked) {
     bool little = !blend && gb_is_entrained(&asked->concrete) &&
                   way->mix->air.of_one < asked->air.of_one - HALF_A_PERCENT;
     bool weak = gb_under(has, wanted);
-    if (little || weak)
-        return little && weak ? GB_SHORT_OF_BOTH
-               : little       ? GB_SHORT_OF_AIR
-                              : GB_SHORT_OF_STRENGTH;
     bool unknown = isnan(has) && !isnan(wanted);
     bool air_unknown = blend && gb_is_entrained(&asked->concrete);
+    if (little && weak)
+        return GB_SHORT_OF_BOTH;
+    if (little)
+        return unknown ? GB_SHORT_OF_AIR_NOT_KNOWN : GB_SHORT_OF_AIR;
+    if (weak)
+        return GB_SHORT_OF_STRENGTH;
     return unknown || air_unknown ? GB_SHORT_NOT_KNOWN : GB_SHORT_OF_NOTHING;
 }
 

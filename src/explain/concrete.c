@@ -71,6 +71,8 @@ OF_MADE(cement_volume, gb_why_volume_in(x, m, GB_CEMENT_IN, gb_batch_mixed(m)))
 OF_MADE(fresh, gb_why_fresh_mass(x, m, gb_batch_mixed(m)))
 OF_MADE(sand_moisture, gb_why_moisture_in(x, m, GB_SAND_IN))
 OF_MADE(stone_moisture, gb_why_moisture_in(x, m, GB_STONE_IN))
+OF_MADE(sand_absorption, gb_why_absorption_in(x, m, GB_SAND_IN))
+OF_MADE(stone_absorption, gb_why_absorption_in(x, m, GB_STONE_IN))
 #undef OF_MADE
 
 static const gb_why *more(gb_explainer *x, const gb_made *m, const gb_about *a) {
@@ -267,6 +269,28 @@ static const gb_why *in_truck(gb_explainer *x, const gb_made *m, const gb_about 
     return gb_fact(x, "time", GB_DURATION, TRUCK_S, N_("ASTM C94 before C94-21"));
 }
 
+static const gb_why *air_apart(gb_explainer *x, const gb_made *m, const gb_about *a) {
+    const gb_why *meter = trial_air(x, m, a);
+    const gb_why *masses = gravimetric(x, m, a);
+    if (meter == NULL || masses == NULL)
+        return NULL;
+    bool more = meter->value > masses->value;
+    gb_text formula;
+    gb_text_init(&formula, x->arena);
+    gb_text_add(&formula, more ? meter->name : masses->name);
+    gb_text_add(&formula, " - ");
+    gb_text_add(&formula, more ? masses->name : meter->name);
+    x->failed = x->failed || formula.failed;
+    return GB_WHY(x, "apart", GB_SHARE, fabs(meter->value - masses->value),
+                  gb_text_get(&formula), GB_INPUTS(meter, masses));
+}
+
+static const gb_why *most_apart(gb_explainer *x, const gb_made *m, const gb_about *a) {
+    (void)m;
+    (void)a;
+    return gb_fact(x, "limit", GB_SHARE, gb_air_apart().of_one, N_("common practice"));
+}
+
 static const gb_why *air_tolerance(gb_explainer *x, const gb_made *m, const gb_about *a) {
     (void)m;
     (void)a;
@@ -340,6 +364,10 @@ static const struct {
     {GB_ROW_CONCRETE_SUM, "share", all_volumes},
     {GB_ROW_CONCRETE_BASES, "sand", sand_moisture},
     {GB_ROW_CONCRETE_BASES, "stone", stone_moisture},
+    {GB_ROW_CONCRETE_SAND_DRINKS, "moisture", sand_moisture},
+    {GB_ROW_CONCRETE_SAND_DRINKS, "absorption", sand_absorption},
+    {GB_ROW_CONCRETE_STONE_DRINKS, "moisture", stone_moisture},
+    {GB_ROW_CONCRETE_STONE_DRINKS, "absorption", stone_absorption},
     {GB_ROW_CONCRETE_EACH, "us", delivered},
     {GB_ROW_CONCRETE_EACH, "bag", part_per_bag},
     {GB_ROW_CONCRETE_EACH_WATER, "us", to_add},
@@ -367,6 +395,8 @@ static const struct {
     {GB_ROW_TRIAL_AIR_OFF, "air", trial_air},
     {GB_ROW_TRIAL_AIR_OFF, "wanted", air},
     {GB_ROW_TRIAL_AIR_OFF, "tolerance", air_tolerance},
+    {GB_ROW_TRIAL_AIR_APART, "apart", air_apart},
+    {GB_ROW_TRIAL_AIR_APART, "limit", most_apart},
     {GB_ROW_TRIAL_NEXT, "water", next_water},
     {GB_ROW_TRIAL_NEXT, "cement", next_cement},
     {GB_ROW_TRIAL_NEXT, "stone", next_stone},

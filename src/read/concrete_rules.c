@@ -59,8 +59,8 @@ static const char *shown_number(const concrete_reader *r, double number) {
 }
 
 static const char *slumps(const concrete_reader *r) {
-    return r->c->table == GB_US ? "1 in to 2 in, 3 in to 4 in, 6 in to 7 in"
-                                : "25 mm to 50 mm, 75 mm to 100 mm, 150 mm to 175 mm";
+    return r->c->table == GB_US ? "1 - 2 in, 3 - 4 in, 6 - 7 in"
+                                : "25 - 50 mm, 75 - 100 mm, 150 - 175 mm";
 }
 
 static const char *sizes(const concrete_reader *r) {
@@ -169,6 +169,10 @@ static void report_aggregate(const concrete_reader *r, gb_concrete_fault fault) 
                "stone of %s loose and %s rodded is not possible: rodding packs it; check "
                "which is which",
                shown_density(r, c->loose.kg_m3), shown_density(r, c->rodded.kg_m3));
+    else if (fault == GB_AGGREGATE_TOO_WET)
+        REPORT(r,
+               "aggregate as wet as that brings all of the mixing water and more; check "
+               "the moisture of sand and stone, or let them drain");
     else if (fault == GB_CONCRETE_HEAVY)
         REPORT(r,
                "the concrete would weigh over 2700 kg/m3 (169 lb/ft3) fresh, and these "
@@ -240,6 +244,7 @@ static reporter *const REPORTERS[GB_CONCRETE_FAULTS] = {
     [GB_AIR_TOO_LITTLE] = report_aggregate,
     [GB_SAND_TOO_DRY] = report_dry,
     [GB_STONE_TOO_DRY] = report_dry,
+    [GB_AGGREGATE_TOO_WET] = report_aggregate,
     [GB_NO_ROOM_FOR_SAND] = report_aggregate,
     [GB_CONCRETE_HEAVY] = report_aggregate,
     [GB_TRIAL_INCOMPLETE] = report_trial,

@@ -1,8 +1,10 @@
 #include "read/schemas.h"
 
 static const char *const KINDS[] = {
-    "cement",       "lime",    "sand",     "coarse",     "ready-mixed", "pigment",
-    "carbon black", "polymer", "retarder", "antifreeze", "chloride",    NULL};
+    "cement",   "lime",          "sand",    "coarse",   "ready-mixed",
+    "pigment",  "carbon black",  "polymer", "retarder", "antifreeze",
+    "chloride", "air entrainer", NULL};
+_Static_assert(sizeof KINDS / sizeof KINDS[0] == GB_AIR_ENTRAINER + 2, "a word for each");
 static const char *const MASONRY_TYPES[] = {"none", "N", "S", "M", NULL};
 _Static_assert(sizeof MASONRY_TYPES / sizeof MASONRY_TYPES[0] == GB_MASONRY_TYPES + 1,
                "a word for each type");
@@ -39,6 +41,10 @@ static const gb_key MATERIAL_KEYS[] = {
      .fallback = "none",
      .offset = offsetof(gb_material, masonry),
      .help = N_("masonry or mortar cement: its type; portland is none")},
+    {.name = "entrains",
+     .kind = GB_KEY_FLAG,
+     .offset = offsetof(gb_material, entrains),
+     .help = N_("cement: true when it entrains air by itself, as type IA")},
     {.name = "bulk",
      .kind = GB_KEY_QUANTITY,
      .quantity = GB_DENSITY,

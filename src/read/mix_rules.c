@@ -188,20 +188,31 @@ static void refuse_beside(gb_mix_table *t, const gb_mix *mix) {
 }
 
 static const gb_material *link_kind(gb_mix_table *t, const gb_mix *mix, const char *name,
-                                    gb_material_kind kind, const char *wanted) {
+                                    gb_material_kind kind, const char *wanted,
+                                    const char *usual) {
     const gb_material *m = find_material(t, mix, name, mix->concrete.at.line);
     if (m != NULL && m->kind != kind) {
         gb_report(t->diags, mix->file, mix->concrete.at.line,
-                  "'%s' is not of the kind %s; name a material that is", m->name, wanted);
+                  "'%s' is not of the kind %s; name a material that is, such as %s",
+                  m->name, wanted, usual);
+        return NULL;
+    }
+    if (m != NULL && m->masonry != GB_NOT_MASONRY) {
+        gb_report(t->diags, mix->file, mix->concrete.at.line,
+                  "'%s' is for masonry, and the table of strength is one of portland "
+                  "cement; name another, such as %s",
+                  m->name, usual);
         return NULL;
     }
     return m;
 }
 
 static void link_concrete(gb_mix_table *t, const gb_mix *mix, gb_concrete *c) {
-    c->cement_material = link_kind(t, mix, c->cement_name, GB_CEMENT, "cement");
-    c->sand_material = link_kind(t, mix, c->sand_name, GB_SAND, "sand");
-    c->stone_material = link_kind(t, mix, c->stone_name, GB_COARSE, "coarse");
+    c->cement_material =
+        link_kind(t, mix, c->cement_name, GB_CEMENT, "cement", "portland-cement");
+    c->sand_material = link_kind(t, mix, c->sand_name, GB_SAND, "sand", "concrete-sand");
+    c->stone_material =
+        link_kind(t, mix, c->stone_name, GB_COARSE, "coarse", "crushed-stone");
 }
 
 bool gb_take_concrete(gb_mix_table *t, gb_mix *mix, const gb_reader *reader) {
@@ -223,8 +234,8 @@ bool gb_take_concrete(gb_mix_table *t, gb_mix *mix, const gb_reader *reader) {
     if (gb_mix_of_concrete(mix, parts) == GB_OK)
         return true;
     gb_report(t->diags, reader->file, mix->concrete.at.line,
-              "no next batch follows from the trial: nothing would be left for sand; "
-              "check its masses");
+              "no next batch follows from the trial: it would leave no room for sand, or "
+              "weigh over 2700 kg/m3; check its masses and the specific gravities");
     return false;
 }
 
@@ -232,8 +243,8 @@ void gb_check_mix(gb_mix_table *t, gb_mix *mix) {
     size_t faults = gb_diags_count(t->diags);
     if (gb_is_proportioned(mix)) {
         refuse_beside(t, mix);
-        /* What is wrong with a concrete is told where it is stated. */
-        if (!states(mix, "concrete") && gb_concrete_faults(&mix->concrete) != 0)
+        /* What is wrong with a concrete is told where it is stated, once. */
+        if (!states(mix, "concrete") && gb_diags_any(t->diags))
             return;
         gb_reader reader = gb_table_reader(t, mix->file);
         if (!gb_take_concrete(t, mix, &reader) || gb_diags_count(t->diags) > faults)

@@ -67,7 +67,7 @@ static void add_head(gb_builder *b, const gb_plan *plan, const gb_mix_plan *p) {
     if (need->mix->not_for.count > 0)
         GB_ADD(b, NOT_FOR, gb_words_fig(b, "what", &need->mix->not_for));
     if (gb_is_proportioned(need->mix))
-        gb_add_asked(b, &need->mix->concrete);
+        gb_add_asked(b, need->mix);
     for (size_t i = 0; i < need->take_count; i++)
         add_take(b, need->takes[i]);
     gb_figure net = gb_num("net", GB_SHOW_VOLUME, need->net.m3);

@@ -33,7 +33,8 @@ static void add_air_level(gb_builder *b, const gb_concrete *c) {
            gb_row_fig(b, "exposure", gb_make_row(b, LEVELS[c->air], NULL, 0)));
 }
 
-void gb_add_asked(gb_builder *b, const gb_concrete *c) {
+void gb_add_asked(gb_builder *b, const gb_mix *mix) {
+    const gb_concrete *c = &mix->concrete;
     if (!isnan(c->strength.pa))
         GB_ADD(b, ASKED_STRENGTH, gb_strength_fig("strength", c->strength));
     else if (!isnan(c->average.pa))
@@ -47,6 +48,11 @@ void gb_add_asked(gb_builder *b, const gb_concrete *c) {
     else
         GB_ADD_BARE(b, ASKED_UNTRIED);
     add_air_level(b, c);
+}
+
+void gb_add_air_by_nothing(gb_builder *b, const gb_mix *mix) {
+    if (gb_is_entrained(&mix->concrete) && !gb_entrains_air(mix))
+        GB_ADD_BARE(b, C_AIR_BY_NOTHING);
 }
 
 /* ---- its parts --------------------------------------------------------------------- */
@@ -98,6 +104,13 @@ static void add_aggregate(gb_builder *b, const aggregate *a, size_t part) {
            gb_share_fig("share", a->volume));
 }
 
+static void add_drinks(gb_builder *b, gb_row_code code, const aggregate *a) {
+    const gb_figure figures[] = {gb_share_fig("moisture", a->wetness.moisture),
+                                 gb_share_fig("absorption", a->wetness.absorption)};
+    if (gb_under(a->wetness.moisture.of_one, a->wetness.absorption.of_one))
+        gb_add_row(b, code, figures, sizeof figures / sizeof figures[0]);
+}
+
 static void add_bases(gb_builder *b, const gb_concrete_question *q) {
     const gb_parts_of_concrete *p = &q->parts;
     const gb_material *cement = q->asked.mix->concrete.cement_material;
@@ -125,6 +138,8 @@ static void add_bases(gb_builder *b, const gb_concrete_question *q) {
                       p->stone_volume.of_one + p->water_volume.of_one + p->air.of_one));
     GB_ADD(b, CONCRETE_BASES, gb_num("sand", GB_SHOW_SHARE, sand.wetness.moisture.of_one),
            gb_num("stone", GB_SHOW_SHARE, stone.wetness.moisture.of_one));
+    add_drinks(b, GB_ROW_CONCRETE_SAND_DRINKS, &sand);
+    add_drinks(b, GB_ROW_CONCRETE_STONE_DRINKS, &stone);
 }
 
 /* ---- in every unit ----------------------------------------------------------------- */

@@ -11,7 +11,10 @@ gb_figure gb_in_concrete_fig(const char *name, double kg_m3);
 gb_figure gb_share_fig(const char *name, gb_share share);
 
 /* Strength, slump, stone and air that a concrete is asked for. */
-void gb_add_asked(gb_builder *b, const gb_concrete *c);
+void gb_add_asked(gb_builder *b, const gb_mix *mix);
+
+/* That nothing in a mix entrains the air that is asked for, if that is so. */
+void gb_add_air_by_nothing(gb_builder *b, const gb_mix *mix);
 
 void gb_add_concrete_parts(gb_builder *b, const gb_concrete_question *q);
 

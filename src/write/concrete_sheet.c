@@ -123,6 +123,10 @@ static void add_changes(gb_builder *b, const gb_concrete_question *q) {
     if (fabs(t->for_air.kg_m3) > 0)
         GB_ADD(b, TRIAL_FOR_AIR, change(t->for_air), gb_share_fig("air", t->air),
                gb_share_fig("wanted", q->design.parts.air));
+    gb_share apart = {fabs(c->trial.air.of_one - t->gravimetric_air.of_one)};
+    if (gb_over(apart.of_one, gb_air_apart().of_one))
+        GB_ADD(b, TRIAL_AIR_APART, gb_share_fig("apart", apart),
+               gb_share_fig("limit", gb_air_apart()));
     gb_share tolerance = gb_air_tolerance();
     double off = fabs(c->trial.air.of_one - q->design.parts.air.of_one);
     if (gb_is_entrained(c) && gb_over(off, tolerance.of_one))
@@ -182,6 +186,8 @@ static void add_batch(gb_builder *b, const gb_concrete_question *q) {
     gb_add_mixing(b, mix, false, false);
     GB_ADD(b, LIFE, gb_num("life", GB_SHOW_DURATION, mix->life.s),
            gb_num("hot", GB_SHOW_DURATION, mix->life_hot.s));
+    if (gb_is_never_retempered(mix))
+        GB_ADD_BARE(b, LIFE_NEVER);
     gb_add_holds(b, mix);
     gb_end_block(b);
 }
@@ -226,8 +232,9 @@ gb_status gb_concrete_sheet(const gb_concrete_question *q, gb_style style,
     GB_ADD_BARE(&b, CONCRETE_TITLE);
     if (q->asked.mix->id[0] != '\0')
         gb_add_mix_id(&b, q->asked.mix);
-    gb_add_asked(&b, &q->asked.mix->concrete);
+    gb_add_asked(&b, q->asked.mix);
     add_usual_slump(&b, &q->asked.mix->concrete);
+    gb_add_air_by_nothing(&b, q->asked.mix);
     add_steps(&b, q);
     if (q->tried)
         add_trial(&b, q);

@@ -265,19 +265,25 @@ void gb_add_sand_states(gb_builder *b, const gb_mix *mix, const gb_recipe *recip
                         double bags, const gb_measure *measure) {
     for (size_t i = 0; i < mix->part_count; i++) {
         const gb_material *m = mix->parts[i].material;
-        gb_row rows[GB_WET + 1];
+        gb_row rows[GB_WET + 2];
+        size_t n = 0;
+        bool usual = false; /* today's is one of the three */
         if (m->kind != GB_SAND)
             continue;
+        gb_mass dry = {recipe->part[i].kg * bags};
         b->about.part = i;
         for (gb_sand_state s = GB_NEARLY_DRY; s <= GB_WET; s++) {
             gb_measure in_state = *measure;
+            bool today = gb_sand_moisture(s).of_one == measure->lying.moisture.of_one;
             /* Today's sand may bulk otherwise than is usual. */
-            if (gb_sand_moisture(s).of_one != measure->lying.moisture.of_one)
+            if (!today)
                 in_state.lying = gb_state_lying(s);
-            rows[s] =
-                sand_in_state(b, m, (gb_mass){recipe->part[i].kg * bags}, &in_state);
+            usual = usual || today;
+            rows[n++] = sand_in_state(b, m, dry, &in_state);
         }
-        gb_figure states = gb_rows_fig(b, "states", rows, GB_WET + 1);
+        if (!usual)
+            rows[n++] = sand_in_state(b, m, dry, measure);
+        gb_figure states = gb_rows_fig(b, "states", rows, n);
         states.whole = true;
         GB_ADD(b, SAND_STATES, gb_words_fig(b, "material", &m->title), states);
     }

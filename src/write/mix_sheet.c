@@ -127,7 +127,7 @@ gb_status gb_mix_sheet(const gb_mix_question *q, gb_style style, gb_arena *arena
     gb_add_mix_id(&b, mix);
     add_purpose(&b, mix);
     if (gb_is_proportioned(mix))
-        gb_add_asked(&b, &mix->concrete);
+        gb_add_asked(&b, mix);
     add_claim(&b, mix);
     add_question(&b, q);
     if (mix->part_count > 0)

@@ -96,6 +96,7 @@ static gb_row short_of(gb_builder *b, const gb_way *w, const gb_way *asked) {
         [GB_SHORT_OF_AIR] = GB_ROW_SHORT_AIR,
         [GB_SHORT_OF_STRENGTH] = GB_ROW_SHORT_STRENGTH,
         [GB_SHORT_OF_BOTH] = GB_ROW_SHORT_BOTH,
+        [GB_SHORT_OF_AIR_NOT_KNOWN] = GB_ROW_SHORT_AIR_ASK,
         [GB_SHORT_NOT_KNOWN] = GB_ROW_SHORT_ASK};
     return gb_make_row(b, CODES[gb_way_is_short(w, asked->mix)], NULL, 0);
 }

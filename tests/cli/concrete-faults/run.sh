@@ -39,12 +39,14 @@ try --strength "3000 psi" --air severe --air-content 40%
 try --strength "3000 psi" --sand-moisture 0.4%
 try --strength "3000 psi" --stone-moisture 0.1% --stone-absorption 1.2%
 try --strength "3000 psi" --sand-moisture -3%
+try --strength "3000 psi" --sand-moisture 10% --stone-moisture 14%
 try --strength "3000 psi" --deviation "400 psi"
 try --strength "3000 psi" --deviation "400 psi" --tests 9
 try --strength "3000 psi" --tests 30
 try --ratio 0.2 --fineness 2.4 --largest 3/8in --slump 7in
 try --ratio 0.1
 try --strength "3000 psi" --cement concrete-sand
+try --strength "3000 psi" --cement masonry-cement-n
 try --strength "3000 psi" --sand beach
 try --strength "3000 psi" --stone ready-mixed
 try --strength "900 psi" --slump 5in --largest 5/8in --fineness 3.5 --sand-moisture 0%

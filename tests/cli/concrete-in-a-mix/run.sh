@@ -27,3 +27,28 @@ echo "status $?"
 sed -i '5,$d' own/yard.cfg && sed -i '4s/},$/}/' own/yard.cfg && echo ');' >>own/yard.cfg
 "$GAUGEBOX" concrete yard/good --mixes own | sed -n 1,22p
 "$GAUGEBOX" mix yard/good --mixes own | sed -n 1,14p
+# An heir of a proportioned mix that changes one of its other keys; both by --mixes and
+# out of a job. The heir of a faulty one is told of by the fault of the other.
+cat >own/yard.cfg <<'F'
+format = 1;
+mixes = (
+  { name = "heir"; like = "proportioned/footing"; title = "HEIR"; source = "own"; life = "1h"; }
+);
+F
+"$GAUGEBOX" concrete yard/heir --mixes own | sed -n '1,4p;/^LIFE/,/^HOLD/p'
+cat >job.cfg <<'F'
+format = 1;
+site = { name = "Yard"; };
+crew = { mixer = { kind = "drum"; rated = "4 ft3"; }; };
+mixes = (
+  { name = "first"; like = "proportioned/steps-air"; title = "FIRST"; source = "own";
+    concrete = { strength = "3000 psi"; slump = "3 in"; air = "severe"; attack = "frost"; }; },
+  { name = "second"; like = "own/first"; title = "SECOND"; source = "own"; life = "1h"; }
+);
+pieces = ( { name = "slab"; kind = "other"; size = "4 ft x 3 ft";
+             layers = ( { kind = "slab"; mix = "own/second"; depth = "4 in"; } ); } );
+F
+"$GAUGEBOX" concrete own/second --job job.cfg | sed -n '1,4p;/^LIFE/,/^HOLD/p'
+sed -i 's/slump = "3 in"/slump = "5 in"/' job.cfg
+"$GAUGEBOX" concrete own/second --job job.cfg
+echo "status $?"

@@ -17,3 +17,17 @@ echo "status $?"
 "$GAUGEBOX" concrete --strength "2500 psi" --attack frost | grep -A 2 "^CAUTION"
 "$GAUGEBOX" concrete --strength "3500 psi" --air severe --exposure "[ irc-severe, en-206-xf1 ]" |
     grep -A 5 "^exposure"
+# Entrained air by hand, and units, pile, bucket and mixer of the job.
+cat >barrow.cfg <<'F'
+format = 1;
+units = "metric";
+site = { name = "Yard"; exposure = [ "irc-severe" ]; };
+crew = { mixer = { kind = "barrow"; usable = "60 L"; }; };
+gauge = { volume = "12 L"; };
+sand = { state = "nearly dry"; };
+mixes = ( { name = "step"; like = "proportioned/steps-air"; title = "STEP"; source = "own"; } );
+pieces = ( { name = "slab"; kind = "other"; size = "1 m x 1 m";
+             layers = ( { kind = "slab"; mix = "own/step"; depth = "100 mm"; } ); } );
+F
+"$GAUGEBOX" concrete own/step --job barrow.cfg
+"$GAUGEBOX" sheet barrow.cfg | sed -n '/^STEP/,$p'
