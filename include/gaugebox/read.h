@@ -157,6 +157,11 @@ bool gb_read_concrete(const gb_typed *typed, size_t count, gb_system units,
                       const gb_mix *of, gb_mix_table *table, gb_arena *arena,
                       gb_diags *diags, gb_mix *mix) GB_MUST_USE;
 
+/* A concrete that was read, its aggregate now as wet as a job's pile: what keeps it from
+   being proportioned is reported at `file` and the line of `concrete`. */
+bool gb_check_delivered(const gb_concrete *concrete, const char *file, gb_arena *arena,
+                        gb_diags *diags) GB_MUST_USE;
+
 /* A copy of a job with changes such as "bed depth +1/4in" or "treads count -1", each as
    strictly checked as what a file states. False with faults reported. */
 bool gb_vary_job(const gb_job *job, const char *const *changes, size_t count,

@@ -244,6 +244,7 @@ static const gb_mix *with_pile(gb_run *run, const gb_mix *of, const gb_job *job)
     gb_places_copy(&run->places, of, mix, sizeof *mix);
     mix->concrete =
         gb_delivered_as(&of->concrete, gb_job_moisture(job), (gb_share){GB_NONE});
+    mix->concrete.at = of->at;
     mix->concrete.exposures |= job->site.exposures;
     mix->concrete.air_dry = true; /* a dry pile is cautioned, as the job's sheet does */
     gb_places_copy(&run->places,
@@ -258,8 +259,11 @@ static const gb_mix *asked_mix(gb_run *run, const input *in, gb_job *job) {
     const gb_mix *of = in->id == NULL ? NULL : stated_mix(run, in, job);
     if (of != NULL && in->job != NULL)
         of = with_pile(run, of, job);
-    if (in->id != NULL && (of == NULL || in->keyed.count == 0))
-        return of;
+    if (in->id != NULL && (of == NULL || in->keyed.count == 0)) {
+        bool good = of == NULL || in->job == NULL ||
+                    gb_check_delivered(&of->concrete, in->job, &run->arena, &run->diags);
+        return good ? of : NULL;
+    }
     gb_mix *mix = gb_arena_take(&run->arena, 1, sizeof *mix);
     run->diags.no_memory = run->diags.no_memory || mix == NULL;
     gb_system units = gb_run_style(&in->common, GB_US).system;

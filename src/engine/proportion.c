@@ -247,9 +247,9 @@ static bool is_heavy(const gb_concrete *c, const gb_parts_of_concrete *p) {
     return is_sound(c, p) && gb_over(kg_m3, GB_HEAVIEST_FRESH);
 }
 
-/* Of what is stated of the aggregate; what is not stated brings none. */
+/* Of the aggregate as it is delivered; stone of which nothing is stated brings none. */
 static double free_water(const gb_concrete *c, const gb_parts_of_concrete *p) {
-    gb_wetness sand = gb_wetness_of(c->sand_moisture, c->sand_absorption);
+    gb_wetness sand = gb_wetness_of(gb_delivered_sand(c), c->sand_absorption);
     gb_wetness stone = gb_wetness_of(c->stone_moisture, c->stone_absorption);
     return gb_free_water((gb_mass){p->sand.kg_m3}, sand).kg +
            gb_free_water((gb_mass){p->stone.kg_m3}, stone).kg;

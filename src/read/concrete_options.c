@@ -98,3 +98,11 @@ bool gb_read_concrete(const gb_typed *typed, size_t count, gb_system units,
                            : read_delivery(of, table, &reader, c, mix);
     return good && gb_diags_count(diags) == before && !diags->no_memory;
 }
+
+bool gb_check_delivered(const gb_concrete *concrete, const char *file, gb_arena *arena,
+                        gb_diags *diags) {
+    size_t before = gb_diags_count(diags);
+    gb_reader reader = {.file = file, .arena = arena, .diags = diags};
+    gb_check_concrete(&reader, concrete);
+    return gb_diags_count(diags) == before;
+}

@@ -39,7 +39,7 @@ try --strength "3000 psi" --air severe --air-content 40%
 try --strength "3000 psi" --sand-moisture 0.4%
 try --strength "3000 psi" --stone-moisture 0.1% --stone-absorption 1.2%
 try --strength "3000 psi" --sand-moisture -3%
-try --strength "3000 psi" --sand-moisture 10% --stone-moisture 14%
+try --strength "3000 psi" --stone-moisture 20%
 try --strength "3000 psi" --deviation "400 psi"
 try --strength "3000 psi" --deviation "400 psi" --tests 9
 try --strength "3000 psi" --tests 30

@@ -31,3 +31,10 @@ pieces = ( { name = "slab"; kind = "other"; size = "1 m x 1 m";
 F
 "$GAUGEBOX" concrete own/step --job barrow.cfg
 "$GAUGEBOX" sheet barrow.cfg | sed -n '/^STEP/,$p'
+# A pile that, with stone as wet as its mix says, brings all of the water.
+sed -i 's/state = "nearly dry"/moisture = "10%"/
+    s/source = "own"/&; concrete = { strength = "20 MPa"; slump = "75 mm"; air = "severe"; table = "metric"; stone_moisture = "13%"; }/' barrow.cfg
+"$GAUGEBOX" concrete own/step --job barrow.cfg
+echo "status $?"
+"$GAUGEBOX" sheet barrow.cfg | grep -A 1 "^STOP  "
+"$GAUGEBOX" concrete own/step --job barrow.cfg --sand-moisture 3% | grep "^water to add"
