@@ -115,8 +115,9 @@ typedef struct gb_timetable {
     gb_smaller_batches smaller; /* with which the first stage without room would fit */
 } gb_timetable;
 
-/* A stage waits so long for the one before it whose mix says nothing of it: joints 36 h
-   for their bed, cores 24 h for their block (common practice); 0 for other stages. */
+/* A stage waits so long for the one before it whose mix says nothing of it: slabs 24 h
+   for their footing, cores 24 h for their block, joints 36 h for their bed (common
+   practice); 0 for other stages. */
 gb_duration gb_usual_hold(gb_stage stage);
 
 /* The pot that is mixed for a slurry: the largest that is covered within its life, else

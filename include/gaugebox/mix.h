@@ -150,7 +150,8 @@ typedef struct gb_label {
 
 /* The trade's order: what is built on comes first. */
 typedef enum gb_stage {
-    GB_FOOTING_STAGE, /* slabs, and what fills a footing */
+    GB_FOOTING_STAGE, /* all that a footing is made of */
+    GB_SLAB_STAGE,    /* slabs and stairs cast on the ground or on a footing */
     GB_BLOCK_STAGE,
     GB_CORE_STAGE,
     GB_PARGE_STAGE,

@@ -15,7 +15,7 @@ static double waste_of(const gb_job *job, const char *name) {
 gb_stage gb_stage_of(const gb_take *take) {
     switch (take->layer->kind) {
     case GB_SLAB:
-        return GB_FOOTING_STAGE;
+        return take->piece->kind == GB_FOOTING ? GB_FOOTING_STAGE : GB_SLAB_STAGE;
     case GB_BLOCK:
         return GB_BLOCK_STAGE;
     case GB_CORE:

@@ -8,7 +8,8 @@
 static const struct {
     gb_stage of, to;
     double hours;
-} USUAL_HOLDS[] = {{GB_BLOCK_STAGE, GB_CORE_STAGE, 24},
+} USUAL_HOLDS[] = {{GB_FOOTING_STAGE, GB_SLAB_STAGE, 24},
+                   {GB_BLOCK_STAGE, GB_CORE_STAGE, 24},
                    {GB_SETTING_STAGE, GB_JOINT_STAGE, 36}};
 enum { USUAL_COUNT = sizeof USUAL_HOLDS / sizeof USUAL_HOLDS[0] };
 

@@ -201,8 +201,9 @@ const gb_why *gb_why_wait_least(gb_explainer *x, const gb_about *a) {
     if (a->work->hold != NULL)
         return hold_least(x, a);
     return gb_fact(x, "hold", GB_DURATION, gb_usual_hold(a->work->stage).s,
-                   N_("joints 36 h after their bed, cores 24 h after their block, where "
-                      "the mix states no hold: common practice"));
+                   N_("joints 36 h after their bed, cores 24 h after their block, slabs "
+                      "24 h after their footing, where the mix states no hold: common "
+                      "practice"));
 }
 
 /* Of the stage that waits; the moment in seconds from the midnight before day 1. */

@@ -251,8 +251,8 @@ static const gb_key LABEL_KEYS[] = {
 static const gb_schema LABEL =
     GB_SCHEMA("label", LABEL_KEYS, gb_label, offsetof(gb_label, at));
 
-static const char *const STAGES[] = {"footing", "block",  "core", "parge",
-                                     "setting", "joints", NULL};
+static const char *const STAGES[] = {"footing", "slab",    "block",  "core",
+                                     "parge",   "setting", "joints", NULL};
 _Static_assert(sizeof STAGES / sizeof STAGES[0] == GB_STAGES + 1, "a word for each");
 
 static const gb_key HOLD_KEYS[] = {

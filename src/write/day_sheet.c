@@ -22,6 +22,7 @@ static gb_figure clock_fig(const gb_builder *b, const char *name, double at,
 
 static gb_row stage_row(gb_builder *b, gb_stage stage) {
     static const gb_row_code STAGES[] = {[GB_FOOTING_STAGE] = GB_ROW_STAGE_FOOTING,
+                                         [GB_SLAB_STAGE] = GB_ROW_STAGE_SLAB,
                                          [GB_BLOCK_STAGE] = GB_ROW_STAGE_BLOCK,
                                          [GB_CORE_STAGE] = GB_ROW_STAGE_CORE,
                                          [GB_PARGE_STAGE] = GB_ROW_STAGE_PARGE,

@@ -7,3 +7,5 @@ sed 's/breaks = .*/breaks = ( { from = "07:45"; to = "07:50"; }, { from = "08:05
     "$EXAMPLES/library-entrance/job.cfg" >tight.cfg
 "$GAUGEBOX" day tight.cfg | sed -n '/^What waits/,/^$/p'
 echo "exit $?"
+# Landing and steps are cast on footings, the day after at the earliest.
+"$GAUGEBOX" day "$EXAMPLES/orchard-shed/job.cfg" | sed -n '/^Day 1/,/^LABOUR/p'

@@ -351,6 +351,31 @@ Test(days, cores_wait) {
     gb_arena_release(&arena);
 }
 
+/* What is cast on a footing waits for it, though the footing's mix states no hold. */
+Test(days, a_slab_waits_for_its_footing) {
+    gb_arena arena;
+    gb_plan plan;
+    fx_job f;
+    fx_open(&arena);
+    fx_empty(&f);
+    library_day(&f.job.crew);
+    f.job.crew.pace.m3_s = FT3 / HOUR;
+    fx_piece(&f, "pad", GB_LANDING, 1, 4 * FT, 3 * FT);
+    fx_layer(&f, GB_SLAB, &FX_BLEND, 4 * IN);
+    fx_piece(&f, "strip", GB_FOOTING, 1, 4 * FT, FT);
+    fx_layer(&f, GB_SLAB, &FX_BLEND, 8 * IN);
+    fx_plan(&f, &arena, &plan);
+    gb_timetable t = table_of(&plan, &arena);
+    cr_assert(t.stage_count == 2, "%zu stages", t.stage_count);
+    cr_expect(t.stages[0].stage == GB_FOOTING_STAGE &&
+              t.stages[1].stage == GB_SLAB_STAGE);
+    cr_expect(t.stages[1].hold == NULL);
+    cr_expect(fx_near(t.stages[1].not_before - t.stages[0].to, 24 * HOUR, 1e-6), "%g h",
+              (t.stages[1].not_before - t.stages[0].to) / HOUR);
+    cr_expect(t.stages[1].from >= t.stages[1].not_before);
+    gb_arena_release(&arena);
+}
+
 /* Each stage is batched for by itself: 1.4 + 1.4 bags of a blend are two and two. */
 Test(days, batches_of_a_stage) {
     gb_arena arena;
