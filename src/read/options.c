@@ -109,8 +109,8 @@ static bool add_typed(config_setting_t *to, const gb_key *key, const char *text)
     bool is_whole = key->kind == GB_KEY_WHOLE && end != text && *end == '\0' &&
                     labs(whole) < 1000000000;
     double number = 0;
-    bool is_number =
-        key->kind == GB_KEY_NUMBER && gb_parse_number(text, &number) == GB_NO_FAULT;
+    bool is_number = (key->kind == GB_KEY_NUMBER || key->kind == GB_KEY_WHOLE) &&
+                     gb_parse_number(text, &number) == GB_NO_FAULT;
     int type = key->kind == GB_KEY_FLAG ? CONFIG_TYPE_BOOL
                : is_whole               ? CONFIG_TYPE_INT
                : is_number              ? CONFIG_TYPE_FLOAT

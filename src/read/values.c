@@ -54,8 +54,9 @@ static const char *as_written(gb_reader *r, const config_setting_t *s) {
     return gb_text_get(&text);
 }
 
-/* As a place names it: an option of a group is called after both, as trial_water. */
-static const char *name_in_place(gb_reader *r, const gb_key *key) {
+/* As places and faults name it: an option of a group is called after both, as
+   trial_water. */
+static const char *told_name(gb_reader *r, const gb_key *key) {
     if (r->within == NULL)
         return key->name;
     gb_text text;
@@ -63,7 +64,7 @@ static const char *name_in_place(gb_reader *r, const gb_key *key) {
     gb_text_add(&text, r->within);
     gb_text_add(&text, "_");
     gb_text_add(&text, key->name);
-    r->places->failed = r->places->failed || text.failed;
+    r->diags->no_memory = r->diags->no_memory || text.failed;
     return gb_text_get(&text);
 }
 
@@ -74,7 +75,7 @@ static void keep_place(gb_reader *r, const config_setting_t *s, const gb_key *ke
     gb_places_add(r->places, (gb_place){.value = value,
                                         .file = r->typed ? "" : file,
                                         .line = r->typed ? 1 : line_of(s),
-                                        .key = name_in_place(r, key),
+                                        .key = told_name(r, key),
                                         .text = as_written(r, s)});
 }
 
@@ -160,9 +161,15 @@ static const char *needed(gb_reader *r, const gb_key *key) {
     return gb_text_get(&text);
 }
 
-static void wrong_kind(gb_reader *r, const config_setting_t *s, const gb_key *key) {
-    gb_report(r->diags, r->file, line_of(s), "'%s' is %s; write %s", key->name,
-              what_is(s), needed(r, key));
+/* A cut of a user's text for a message, so that 10 kB of digits stay out of it. */
+static const char *cut(gb_reader *r, const char *text) {
+    if (strlen(text) <= GB_LONGEST)
+        return text;
+    gb_text shown;
+    gb_text_init(&shown, r->arena);
+    gb_text_add_bytes(&shown, text, (size_t)gb_cut(text, 40));
+    gb_text_add(&shown, "...");
+    return gb_text_get(&shown);
 }
 
 /* A whole sentence for each, with places for the key, its value, and what it needs. */
@@ -188,21 +195,23 @@ static const char *fault_format(gb_fault fault) {
     return FORMATS[fault];
 }
 
-/* A cut of a user's text for a message, so that 10 kB of digits stay out of it. */
-static const char *cut(gb_reader *r, const char *text) {
-    if (strlen(text) <= GB_LONGEST)
-        return text;
-    gb_text shown;
-    gb_text_init(&shown, r->arena);
-    gb_text_add_bytes(&shown, text, (size_t)gb_cut(text, 40));
-    gb_text_add(&shown, "...");
-    return gb_text_get(&shown);
-}
-
 static void bad_quantity(gb_reader *r, const config_setting_t *s, const gb_key *key,
                          const char *text, gb_fault fault) {
-    gb_report(r->diags, r->file, line_of(s), fault_format(fault), key->name, cut(r, text),
-              needed(r, key));
+    gb_report(r->diags, r->file, line_of(s), fault_format(fault), told_name(r, key),
+              cut(r, text), needed(r, key));
+}
+
+static void wrong_kind(gb_reader *r, const config_setting_t *s, const gb_key *key) {
+    bool number = key->kind == GB_KEY_NUMBER || key->kind == GB_KEY_WHOLE;
+    double value = 0;
+    /* What is typed and is no number is still a text. */
+    const char *text = r->typed && number ? config_setting_get_string(s) : NULL;
+    gb_fault fault = text == NULL ? GB_NO_FAULT : gb_parse_number(text, &value);
+    if (fault != GB_NO_FAULT)
+        bad_quantity(r, s, key, text, fault);
+    else
+        gb_report(r->diags, r->file, line_of(s), "'%s' is %s; write %s",
+                  told_name(r, key), what_is(s), needed(r, key));
 }
 
 /* ---- the getters ----------------------------------------------------------------- */
@@ -217,13 +226,13 @@ static const char *text_of(gb_reader *r, const config_setting_t *s, const gb_key
         gb_report(r->diags, r->file, line_of(s),
                   "'%s' is empty; write %s, or leave the "
                   "line out",
-                  key->name, needed(r, key));
+                  told_name(r, key), needed(r, key));
         return NULL;
     }
     if (strlen(text) > LONGEST_TEXT) {
         gb_report(r->diags, r->file, line_of(s),
-                  "'%s' is %zu bytes long; at most %d are printed, shorten it", key->name,
-                  strlen(text), LONGEST_TEXT);
+                  "'%s' is %zu bytes long; at most %d are printed, shorten it",
+                  told_name(r, key), strlen(text), LONGEST_TEXT);
         return NULL;
     }
     char *copy = gb_arena_copy(r->arena, text);
@@ -245,7 +254,7 @@ static bool quantity_of(gb_reader *r, const config_setting_t *s, const gb_key *k
     if (gb_in_bounds(key, *value))
         return true;
     gb_report(r->diags, r->file, line_of(s), "'%s': \"%s\" is out of bounds; write %s",
-              key->name, cut(r, text), needed(r, key));
+              told_name(r, key), cut(r, text), needed(r, key));
     return false;
 }
 
@@ -310,14 +319,14 @@ static bool bounded_number(gb_reader *r, const config_setting_t *s, const gb_key
         return false;
     }
     if (key->kind == GB_KEY_WHOLE && config_setting_type(s) != CONFIG_TYPE_INT) {
-        gb_report(r->diags, r->file, line_of(s), "'%s' is %s; write %s", key->name,
-                  shown_number(r, s, *value), needed(r, key));
+        gb_report(r->diags, r->file, line_of(s), "'%s' is %s; write %s",
+                  told_name(r, key), shown_number(r, s, *value), needed(r, key));
         return false;
     }
     if (*value >= plain(key->least, -HUGE_VAL) && *value <= plain(key->most, HUGE_VAL))
         return true;
     gb_report(r->diags, r->file, line_of(s), "'%s' is %s, out of bounds; write %s",
-              key->name, shown_number(r, s, *value), needed(r, key));
+              told_name(r, key), shown_number(r, s, *value), needed(r, key));
     return false;
 }
 
@@ -343,7 +352,7 @@ static void read_several(gb_reader *r, const config_setting_t *s, const gb_key *
     int count = many ? config_setting_length(s) : 1;
     if (many && count == 0) {
         gb_report(r->diags, r->file, line_of(s), "'%s' is an empty list; write %s",
-                  key->name, needed(r, key));
+                  told_name(r, key), needed(r, key));
         return;
     }
     double *list = gb_arena_take(r->arena, (size_t)count, sizeof *list);
@@ -397,11 +406,11 @@ static int choice_of(gb_reader *r, const config_setting_t *s, const gb_key *key)
         if (near != NULL)
             gb_report(r->diags, r->file, line_of(s),
                       "'%s': \"%s\" is not known, did you mean \"%s\"?; write %s",
-                      key->name, cut(r, word), near, needed(r, key));
+                      told_name(r, key), cut(r, word), near, needed(r, key));
         else
             gb_report(r->diags, r->file, line_of(s),
-                      "'%s': \"%s\" is not known; write %s", key->name, cut(r, word),
-                      needed(r, key));
+                      "'%s': \"%s\" is not known; write %s", told_name(r, key),
+                      cut(r, word), needed(r, key));
     }
     return index;
 }
@@ -441,7 +450,7 @@ static void read_size(gb_reader *r, const config_setting_t *s, const gb_key *key
         bad_quantity(r, s, key, text, fault);
     else if (!gb_in_bounds(key, two[0].m) || !gb_in_bounds(key, two[1].m))
         gb_report(r->diags, r->file, line_of(s),
-                  "'%s': \"%s\" is out of bounds; write %s", key->name, text,
+                  "'%s': \"%s\" is out of bounds; write %s", told_name(r, key), text,
                   needed(r, key));
     else
         put(out, key->offset, two, sizeof two);
@@ -479,8 +488,8 @@ static bool point_of(gb_reader *r, const config_setting_t *s, const gb_key *key,
     static const double FARTHEST_M = 152.4; /* 500 ft, as any length of a shape */
     if (x.m > FARTHEST_M || y.m > FARTHEST_M) {
         gb_report(r->diags, r->file, line_of(s),
-                  "'%s': \"%s\" lies over 500 ft (152 m) away; write %s", key->name,
-                  cut(r, text), needed(r, key));
+                  "'%s': \"%s\" lies over 500 ft (152 m) away; write %s",
+                  told_name(r, key), cut(r, text), needed(r, key));
         return false;
     }
     *point = (gb_point){x.m, y.m};
@@ -545,8 +554,8 @@ static void read_clock(gb_reader *r, const config_setting_t *s, const gb_key *ke
         put_double(out, key, seconds);
     else
         gb_report(r->diags, r->file, line_of(s),
-                  "'%s': \"%s\" is no time of day; write %s", key->name, cut(r, text),
-                  needed(r, key));
+                  "'%s': \"%s\" is no time of day; write %s", told_name(r, key),
+                  cut(r, text), needed(r, key));
 }
 
 static void read_pace(gb_reader *r, const config_setting_t *s, const gb_key *key,
@@ -565,7 +574,7 @@ static void read_pace(gb_reader *r, const config_setting_t *s, const gb_key *key
         }
         if (fault == GB_NO_FAULT) {
             gb_report(r->diags, r->file, line_of(s),
-                      "'%s': \"%s\" places nothing; write %s", key->name, text,
+                      "'%s': \"%s\" places nothing; write %s", told_name(r, key), text,
                       needed(r, key));
             return;
         }
@@ -684,7 +693,7 @@ static void read_children(gb_reader *r, const config_setting_t *s, const gb_key 
     size_t count = (size_t)config_setting_length(s);
     if (count == 0) {
         gb_report(r->diags, r->file, line_of(s), "'%s' is an empty list; write %s",
-                  key->name, needed(r, key));
+                  told_name(r, key), needed(r, key));
         return;
     }
     char *list = gb_arena_take(r->arena, count, key->child->size);
@@ -698,7 +707,7 @@ static void read_children(gb_reader *r, const config_setting_t *s, const gb_key 
             gb_read_group(r, one, key->child, list + i * key->child->size);
         else
             gb_report(r->diags, r->file, line_of(one), "an entry of '%s' is %s; write %s",
-                      key->name, what_is(one), needed(r, key));
+                      told_name(r, key), what_is(one), needed(r, key));
     }
     put_list(out, key, list, count);
 }
@@ -756,7 +765,7 @@ static void place_default(gb_reader *r, const gb_key *key, const void *out) {
     const char *file = r->shown != NULL ? r->shown : r->file;
     gb_place place = {.value = value,
                       .file = r->typed ? "" : file,
-                      .key = name_in_place(r, key),
+                      .key = told_name(r, key),
                       .text = key->fallback};
     gb_places_add(r->places, place);
     place.value = value + sizeof(gb_length);
