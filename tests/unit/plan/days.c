@@ -321,6 +321,16 @@ Test(days, joints_wait) {
     }
 }
 
+/* Two stages, the second 24 h after the first by common practice, no mix saying so. */
+static void check_a_day_between(const gb_timetable *t, gb_stage first, gb_stage second) {
+    cr_assert(t->stage_count == 2, "%zu stages", t->stage_count);
+    cr_expect(t->stages[0].stage == first && t->stages[1].stage == second);
+    cr_expect(t->stages[1].hold == NULL);
+    cr_expect(fx_near(t->stages[1].not_before - t->stages[0].to, 24 * HOUR, 1e-6), "%g h",
+              (t->stages[1].not_before - t->stages[0].to) / HOUR);
+    cr_expect(t->stages[1].from >= t->stages[1].not_before);
+}
+
 /* Cores wait 24 h for their block, whose mix says nothing. */
 Test(days, cores_wait) {
     gb_arena arena;
@@ -342,12 +352,7 @@ Test(days, cores_wait) {
     fx_layer(&f, GB_CORE, &FX_BLEND, NAN)->volume.m3 = FT3 / 2;
     fx_plan(&f, &arena, &plan);
     gb_timetable t = table_of(&plan, &arena);
-    cr_assert(t.stage_count == 2, "%zu stages", t.stage_count);
-    cr_expect(t.stages[0].stage == GB_BLOCK_STAGE && t.stages[1].stage == GB_CORE_STAGE);
-    cr_expect(t.stages[1].hold == NULL);
-    cr_expect(fx_near(t.stages[1].not_before - t.stages[0].to, 24 * HOUR, 1e-6), "%g h",
-              (t.stages[1].not_before - t.stages[0].to) / HOUR);
-    cr_expect(t.stages[1].from >= t.stages[1].not_before);
+    check_a_day_between(&t, GB_BLOCK_STAGE, GB_CORE_STAGE);
     gb_arena_release(&arena);
 }
 
@@ -366,13 +371,7 @@ Test(days, a_slab_waits_for_its_footing) {
     fx_layer(&f, GB_SLAB, &FX_BLEND, 8 * IN);
     fx_plan(&f, &arena, &plan);
     gb_timetable t = table_of(&plan, &arena);
-    cr_assert(t.stage_count == 2, "%zu stages", t.stage_count);
-    cr_expect(t.stages[0].stage == GB_FOOTING_STAGE &&
-              t.stages[1].stage == GB_SLAB_STAGE);
-    cr_expect(t.stages[1].hold == NULL);
-    cr_expect(fx_near(t.stages[1].not_before - t.stages[0].to, 24 * HOUR, 1e-6), "%g h",
-              (t.stages[1].not_before - t.stages[0].to) / HOUR);
-    cr_expect(t.stages[1].from >= t.stages[1].not_before);
+    check_a_day_between(&t, GB_FOOTING_STAGE, GB_SLAB_STAGE);
     gb_arena_release(&arena);
 }
 
