@@ -26,8 +26,7 @@ static const struct argp_option OPTIONS[] = {
      N_("level bucket to its line; without it 1/2 ft3, in metric units 12 L"), 0},
     {"make", KEY_MAKE, N_("VOLUME"), 0,
      N_("compare the ways to so much: this concrete, other mixes, bags, ready-mixed; "
-        "with "
-        "--mixer"),
+        "with --mixer, or a job's own"),
      0},
     {"waste", KEY_WASTE, N_("SHARE"), 0, N_("extra on --make, as 5%"), 0},
     {"job", KEY_JOB, N_("FILE"), 0,
@@ -113,9 +112,21 @@ static error_t parse(int key, char *arg, struct argp_state *state) {
 
 /* ---- answers ----------------------------------------------------------------------- */
 
+/* With --make and no --mixer there is a job. */
+static bool needs_no_mixer(gb_run *run, const input *in) {
+    if (isnan(in->make_m3))
+        return true;
+    (void)fprintf(stderr,
+                  gb_tr("%s: error: none of its mixers is for slabs, and --make compares "
+                        "batches: say what the mixer takes, as --mixer 4ft3\n"),
+                  in->job);
+    run->told = GB_EXIT_FAULT;
+    return false;
+}
+
 static bool fill_mixer(gb_run *run, const input *in, gb_concrete_question *q) {
     if (isnan(in->mixer_m3))
-        return true;
+        return needs_no_mixer(run, in);
     q->mixer.m3 = in->mixer_m3;
     q->asked.bags = gb_bags_in_mixer(&q->asked.recipe, q->mixer);
     if (q->asked.bags > 0)

@@ -91,8 +91,7 @@ static gb_status mix_it(const gb_mix *mix, const gb_ways_question *q, gb_way *w)
     return count_batches(q, w);
 }
 
-/* ---- which there are -----------------------------------------------------------------
- */
+/* ---- which there are ------------------------------------------------------------- */
 
 /* By its bag: the table's own, not what it is in other units. */
 static bool is_sold_in(const gb_mix *mix, gb_system system) {

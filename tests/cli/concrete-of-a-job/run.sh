@@ -38,3 +38,15 @@ sed -i 's/state = "nearly dry"/moisture = "10%"/
 echo "status $?"
 "$GAUGEBOX" sheet barrow.cfg | grep -A 1 "^STOP  "
 "$GAUGEBOX" concrete own/step --job barrow.cfg --sand-moisture 3% | grep "^water to add"
+# A job whose mixers are for none of it.
+cat >bed.cfg <<'F'
+format = 1;
+site = { name = "Yard"; };
+crew = { mixer = { kind = "paddle"; rated = "3 ft3"; fills = [ "bed" ]; }; };
+mixes = ( { name = "step"; like = "proportioned/steps-air"; title = "STEP"; source = "own"; } );
+pieces = ( { name = "slab"; kind = "other"; size = "4 ft x 3 ft";
+             layers = ( { kind = "bed"; mix = "bed/stiff-1-4"; depth = "1 in"; } ); } );
+F
+"$GAUGEBOX" concrete own/step --job bed.cfg --make "1 yd3"
+echo "status $?"
+"$GAUGEBOX" concrete own/step --job bed.cfg --make "1 yd3" --mixer 4ft3 | grep "^own/step" | head -1
